@@ -1,0 +1,98 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Ringwright.Core.Pieces;
+
+namespace Ringwright.Core.Documents;
+
+/// <summary>
+/// Reads and writes the JSON text of pieces and shops. Reading is strict and answers with one sentence that names the
+/// field and the line; fields of newer or other programs are kept. Writing what was read gives the same data back.
+/// </summary>
+public static class DocumentJson
+{
+    /// <summary>Largest text read, in characters: far above any piece, small enough never to fill the memory.</summary>
+    public const int LargestText = 16 * 1024 * 1024;
+
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.General)
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        IndentSize = 2,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        AllowOutOfOrderMetadataProperties = true,
+        AllowDuplicateProperties = false,
+        RespectNullableAnnotations = true,
+        MaxDepth = 32,
+        Converters =
+        {
+            new LengthConverter(),
+            new AngleConverter(),
+            new WholeNumberConverter(),
+            new NumberConverter(),
+            new TextConverter(),
+            new UnitConverter(),
+            new JsonStringEnumConverter<SledKind>(namingPolicy: null, allowIntegerValues: false),
+        },
+    };
+
+    /// <summary>Reads and checks a piece.</summary>
+    /// <exception cref="BadInputException">Not JSON, another format, a newer version, a field that is missing or wrong.</exception>
+    public static Piece ReadPiece(string json)
+    {
+        Piece piece = Read<Piece>(json, Piece.FormatName, Piece.CurrentVersion);
+        PieceCheck.Check(piece);
+        return piece;
+    }
+
+    /// <summary>Reads and checks a shop.</summary>
+    /// <exception cref="BadInputException">Not JSON, another format, a newer version, a field that is missing or wrong.</exception>
+    public static Shop ReadShop(string json)
+    {
+        Shop shop = Read<Shop>(json, Shop.FormatName, Shop.CurrentVersion);
+        ShopCheck.Check(shop);
+        return shop;
+    }
+
+    /// <summary>The piece as JSON text, ending with a line feed.</summary>
+    public static string Write(Piece piece) => Write(piece, Piece.FormatName, Piece.CurrentVersion);
+
+    /// <summary>The shop as JSON text, ending with a line feed.</summary>
+    public static string Write(Shop shop) => Write(shop, Shop.FormatName, Shop.CurrentVersion);
+
+    private static T Read<T>(string json, string format, int newest)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        if (json.Length > LargestText)
+            throw new BadInputException("file", $"it holds {json.Length / (1024 * 1024)} million characters", "a piece or shop file has at most 16 million");
+        try
+        {
+            JsonHead.Check(json, format, newest);
+            return JsonSerializer.Deserialize<T>(json, Options)
+                ?? throw new BadInputException("file", "it holds only null", $"a file of the format {format} is needed");
+        }
+        catch (JsonException e)
+        {
+            throw JsonSentence.From(e, json);
+        }
+    }
+
+    private static string Write<T>(T document, string format, int version)
+    {
+        using var stream = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = Options.Encoder }))
+        {
+            writer.WriteStartObject();
+            writer.WriteString("format", format);
+            writer.WriteNumber("version", version);
+            using JsonDocument body = JsonSerializer.SerializeToDocument(document, Options);
+            foreach (JsonProperty field in body.RootElement.EnumerateObject())
+                if (field.Name is not ("format" or "version")) field.WriteTo(writer);
+            writer.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+}

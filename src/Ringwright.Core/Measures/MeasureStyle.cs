@@ -1,0 +1,93 @@
+using System.Globalization;
+
+namespace Ringwright.Core.Measures;
+
+/// <summary>How lengths are printed for a person: millimetres, inch fractions to 1/64, or inch decimals.</summary>
+public sealed record MeasureStyle
+{
+    private const double MillimetresPerInch = 25.4;
+    private const int Finest = 64;
+
+    // Closer to a fraction than this (0.02 mm, a fine pencil line is 0.3) the fraction alone is true enough.
+    private const double FractionTolerance = 0.02 / MillimetresPerInch;
+
+    private MeasureStyle(LengthUnit unit, bool fractions)
+    {
+        Unit = unit;
+        Fractions = fractions;
+    }
+
+    /// <summary>Millimetres with decimals.</summary>
+    public static MeasureStyle Millimetres { get; } = new(LengthUnit.Millimetre, false);
+
+    /// <summary>Inches as fractions to 1/64; a length that is none shows its decimals too.</summary>
+    public static MeasureStyle InchFractions { get; } = new(LengthUnit.Inch, true);
+
+    /// <summary>Inches with decimals.</summary>
+    public static MeasureStyle InchDecimals { get; } = new(LengthUnit.Inch, false);
+
+    /// <summary>The unit of printed lengths, and of typed lengths without a unit.</summary>
+    public LengthUnit Unit { get; }
+
+    /// <summary>Whether inches print as fractions.</summary>
+    public bool Fractions { get; }
+
+    /// <summary>The style that goes with a document's unit.</summary>
+    public static MeasureStyle For(LengthUnit unit) => unit == LengthUnit.Inch ? InchFractions : Millimetres;
+
+    /// <summary>Prints <paramref name="value"/> (mm, rad, mm², count or share as <paramref name="quantity"/> says) with its unit.</summary>
+    public string Print(double value, Quantity quantity) => quantity switch
+    {
+        Quantity.Length => Unit == LengthUnit.Millimetre ? Number(value, 2) + " mm" : Inches(value),
+        Quantity.FineLength => Unit == LengthUnit.Millimetre ? Number(value, 3) + " mm" : Number(value / MillimetresPerInch, 4) + " in",
+        Quantity.Angle => Number(double.RadiansToDegrees(value), 3) + "°",
+        Quantity.FineAngle => Number(double.RadiansToDegrees(value), 4) + "°",
+        Quantity.Count => Number(value, 0),
+        Quantity.Share => Number(value * 100, 1) + " %",
+        Quantity.Area => Unit == LengthUnit.Millimetre ? Number(value, 1) + " mm²" : Number(value / (MillimetresPerInch * MillimetresPerInch), 3) + " in²",
+        _ => Number(value, 4),
+    };
+
+    /// <summary>Prints a length given in mm.</summary>
+    public string Length(double millimetres) => Print(millimetres, Quantity.Length);
+
+    private string Inches(double millimetres)
+    {
+        double inches = millimetres / MillimetresPerInch;
+        string decimals = Number(inches, 3);
+        if (!Fractions) return decimals + " in";
+        double nearest = Math.Round(inches * Finest) / Finest;
+        string fraction = Fraction(nearest);
+        return Math.Abs(inches - nearest) <= FractionTolerance ? fraction + " in" : $"≈ {fraction} in ({decimals})";
+    }
+
+    private static string Fraction(double inches)
+    {
+        long parts = (long)Math.Round(Math.Abs(inches) * Finest);
+        long under = Finest;
+        (long whole, long over) = Math.DivRem(parts, Finest);
+        while (over != 0 && over % 2 == 0)
+        {
+            over /= 2;
+            under /= 2;
+        }
+
+        string sign = inches < 0 && parts != 0 ? "−" : "";
+        if (over == 0) return sign + whole.ToString(CultureInfo.InvariantCulture);
+        string fraction = string.Create(CultureInfo.InvariantCulture, $"{over}/{under}");
+        return whole == 0 ? sign + fraction : string.Create(CultureInfo.InvariantCulture, $"{sign}{whole} {fraction}");
+    }
+
+    // At most that many decimals, trailing noughts dropped, no negative nought, a true minus sign.
+    private static string Number(double value, int decimals)
+    {
+        string text = Math.Round(value, decimals, MidpointRounding.AwayFromZero)
+            .ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture);
+        return text switch
+        {
+            "-0" => "0",
+            ['-', .. string rest] => "−" + rest,
+            _ => text,
+        };
+    }
+}

@@ -1,0 +1,29 @@
+namespace Ringwright.Core.Measures;
+
+/// <summary>What a number measures, so that it can be printed in the user's units.</summary>
+public enum Quantity
+{
+    /// <summary>A length in mm, read with a rule.</summary>
+    Length,
+
+    /// <summary>A length in mm too small for a rule: a gap, a sanding loss.</summary>
+    FineLength,
+
+    /// <summary>An angle in radians, set on a machine.</summary>
+    Angle,
+
+    /// <summary>A small difference of angles in radians.</summary>
+    FineAngle,
+
+    /// <summary>A whole number.</summary>
+    Count,
+
+    /// <summary>A share from 0 to 1.</summary>
+    Share,
+
+    /// <summary>An area in mm².</summary>
+    Area,
+
+    /// <summary>A number without unit.</summary>
+    Ratio,
+}

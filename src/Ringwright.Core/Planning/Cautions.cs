@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using Ringwright.Core.Pieces;
+
+namespace Ringwright.Core.Planning;
+
+/// <summary>The usual cautions for the work at hand. Common practice; the machine's manual and local rules come first.</summary>
+public static class Cautions
+{
+    private const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
+
+    /// <summary>Cautions for sawing and sanding wedges with a sled of <paramref name="kind"/>.</summary>
+    public static ImmutableArray<string> For(SledKind kind) =>
+    [
+        "Hold the board with a hold-down on the sled, never a small piece with fingers; keep hands 150 mm (6 in) from the blade.",
+        "Small wedges: a bandsaw is kinder than a table saw. Let the blade stop before you take a wedge that lies beside it.",
+        "Use the stop only to place the board, and see that the sawn wedge can fall free: caught between stop and blade it is thrown.",
+        "Back the cut with a sacrificial fence face so that nothing drops into the slot.",
+        kind == SledKind.DiscSander
+            ? "Disc sander: only on the half of the disc that moves down, table close to the disc, small wedges in a holder."
+            : "Sand small wedges on a flat sheet or in a holder, not in the fingertips against a running disc.",
+        "Fine dust harms: extract it at the machine and wear a mask; some woods irritate skin and lungs.",
+        "Glue: read its sheet, air the room, gloves where it asks for them.",
+        "Lathe: sound joints only, face shield on, turn by hand first, start slow, stand out of the line of the rim.",
+        Manual,
+    ];
+}

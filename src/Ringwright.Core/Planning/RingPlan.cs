@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Rings;
+using Ringwright.Core.Sawing;
+
+namespace Ringwright.Core.Planning;
+
+/// <summary>Everything the shop needs for one ring.</summary>
+/// <param name="Ring">The ring as wanted.</param>
+/// <param name="Glued">Its wedges as glued, after sanding.</param>
+/// <param name="Strip">Its wedges as sawn, and how they lie in the strip.</param>
+/// <param name="Woods">What is needed of each wood, in the order they first appear around the ring.</param>
+/// <param name="Figures">All numbers, each with its reason.</param>
+/// <param name="Steps">What to do at the saw, in order.</param>
+/// <param name="Findings">What the maker should know, weightiest first.</param>
+public sealed record RingPlan(
+    Ring Ring,
+    WedgeGeometry Glued,
+    StripLayout Strip,
+    ImmutableArray<WoodNeed> Woods,
+    ImmutableArray<Figure> Figures,
+    ImmutableArray<Sentence> Steps,
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>The figure called <paramref name="name"/>.</summary>
+    /// <exception cref="KeyNotFoundException">There is none.</exception>
+    public Figure this[string name] => Find(name) ?? throw new KeyNotFoundException($"Ring {Ring.Name} has no figure {name}.");
+
+    /// <summary>The figure called <paramref name="name"/>, or null.</summary>
+    public Figure? Find(string name) => Figures.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.OrdinalIgnoreCase));
+}
+
+/// <summary>What one ring needs of one wood. Lengths in mm.</summary>
+/// <param name="Wood">The wood's name.</param>
+/// <param name="Needed">Wedges in the ring.</param>
+/// <param name="ToSaw">Wedges to saw, spares included.</param>
+/// <param name="Boards">Boards (strips) needed.</param>
+/// <param name="Length">Strip length needed in all.</param>
+/// <param name="LeftOver">What is left of the last board beyond the holding length.</param>
+public sealed record WoodNeed(string Wood, int Needed, int ToSaw, int Boards, double Length, double LeftOver)
+{
+    /// <summary>Spare wedges.</summary>
+    public int Spares => ToSaw - Needed;
+}
+
+/// <summary>A piece planned for a shop: same inputs, same plan, to the bit.</summary>
+/// <param name="Piece">What is wanted.</param>
+/// <param name="Shop">What it is made with.</param>
+/// <param name="Rings">The plan of each ring, from the bottom up.</param>
+/// <param name="Verdict">One sentence: will it work, and if not, what to mend first.</param>
+public sealed record Plan(Piece Piece, Shop Shop, ImmutableArray<RingPlan> Rings, Sentence Verdict)
+{
+    /// <summary>Everything the maker should know, weightiest first.</summary>
+    public IEnumerable<Finding> Findings => Rings.SelectMany(r => r.Findings).OrderByDescending(f => f.Weight);
+}

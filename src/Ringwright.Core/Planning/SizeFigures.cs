@@ -1,0 +1,82 @@
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Rings;
+
+namespace Ringwright.Core.Planning;
+
+/// <summary>The wedge's sizes, as glued and as sawn, and the board they need.</summary>
+internal static class SizeFigures
+{
+    public static WedgeGeometry Glued(Ring ring, Shop shop, FigureBook book)
+    {
+        double a = Math.PI / ring.Segments;
+        book.Know("N", "segments around the ring", ring.Segments, Quantity.Count);
+        book.Know("a", "half the wedge's angle, π/N", a, Quantity.Angle);
+        book.Know("D", "diameter to be turned", ring.Diameter.Millimetres, Quantity.Length);
+        double allowance = book.Know("q", "wood left on the radius for turning", (ring.Allowance ?? shop.Wanted.Allowance).Millimetres, Quantity.Length);
+        double outer = book.Know("Ao", "distance from centre to outer flat as glued", (ring.Diameter.Millimetres / 2) + allowance, Quantity.Length);
+        double inner = ring switch
+        {
+            WedgeDisc disc => DiscInner(disc, outer, a),
+            SegmentRing open => RingInner(open, allowance, outer, a, book),
+            _ => throw new InvalidOperationException($"No inner size for {ring.GetType().Name}."),
+        };
+        book.Know("Ai", "distance from centre to inner flat as glued", inner, Quantity.Length);
+        return new(ring.Segments, outer, inner);
+    }
+
+    public static void Add(WedgeGeometry glued, WedgeGeometry sawn, Ring ring, Shop shop, FigureBook book)
+    {
+        book.Know("s", "wood sanded off each joint face", shop.Sanding.PerFace.Millimetres, Quantity.FineLength);
+        book.Know("T", "height of the ring", ring.Thickness.Millimetres, Quantity.Length);
+        book.Know("c", "wood taken off each flat side after gluing", shop.Sanding.Flattening.Millimetres, Quantity.FineLength);
+        book.Add("board-width", "Rip the board to a width of", glued.Depth, Quantity.Length, "Ao − Ai", "Ao Ai",
+            "The width of the board becomes the radial depth of the wedge.");
+        book.Add("board-thickness", "Plane the board to a thickness of", ring.Thickness.Millimetres + (2 * shop.Sanding.Flattening.Millimetres), Quantity.Length, "T + 2·c", "T c",
+            "The thickness of the board becomes the height of the ring; both sides are flattened after gluing.");
+        book.Add("across-flats", "Glued blank, across flats", 2 * glued.OuterApothem, Quantity.Length, "D + 2·q", "D q",
+            "The largest round that can be turned from it touches the flats.");
+        book.Add("across-corners", "Glued blank, across corners", 2 * glued.OuterCorner, Quantity.Length, "2·Ao/cos(a)", "Ao a",
+            "The lathe must swing this when it starts.");
+        book.Add("wedge-angle", "Wedge angle", glued.WedgeAngle, Quantity.Angle, "2·π/N", "N",
+            "All wedges together make a full turn.");
+        book.Add("rim-edge", "Rim edge of the finished wedge", glued.RimEdge, Quantity.Length, "2·Ao·tan(a)", "Ao a",
+            "The longest edge there is to hold and to sand.");
+        book.Add("tip", "Tip of the finished wedge", glued.Tip, Quantity.Length, "2·Ai·tan(a)", "Ai a",
+            "0 is a point. A flat tip is easier to sand and leaves an opening in the middle.");
+        book.Know("Lo", "rim edge as sawn", sawn.RimEdge, Quantity.Length);
+        book.Know("Li", "tip as sawn", sawn.Tip, Quantity.Length);
+        book.Know("w", "width of the ripped board", glued.Depth, Quantity.Length);
+        book.Add("sawn-rim-edge", "Rim edge as sawn", sawn.RimEdge, Quantity.Length, "2·Ao·tan(a) + 2·s/cos(a)", "Ao a s",
+            "Sanding takes s off each face, so the sawn edge is longer by 2 s / cos a; unsanded, a disc of these wedges would be wider than wanted.");
+        book.Add("sawn-tip", "Tip as sawn", sawn.Tip, Quantity.Length, "2·Ai·tan(a) + 2·s/cos(a)", "Ai a s",
+            "What the caliper should show before sanding.");
+    }
+
+    private static double DiscInner(WedgeDisc disc, double outer, double a)
+    {
+        if (disc.BoardWidth is not Length width) return outer - Depth(disc.Tip ?? default, outer, a);
+        return width.Millimetres <= outer
+            ? outer - width.Millimetres
+            : throw new BadInputException($"ring {disc.Name}, boardWidth", $"{width} is too wide, the wedges come to a point before the saw reaches the far edge",
+                $"at most {Math.Round(outer, 3)} mm, half the blank, can be used");
+    }
+
+    private static double Depth(Length tip, double outer, double a)
+    {
+        double depth = outer - (tip.Millimetres / (2 * Math.Tan(a)));
+        return depth > 0 ? depth : throw new BadInputException("tip", $"{tip} is as long as the rim edge", "a shorter tip is needed");
+    }
+
+    // The turned hole must cut all inner corners away: Ai / cos a ≤ Ri − q.
+    private static double RingInner(SegmentRing ring, double allowance, double outer, double a, FigureBook book)
+    {
+        double radius = (ring.InnerDiameter.Millimetres / 2) - allowance;
+        if (radius <= 0)
+            throw new BadInputException($"ring {ring.Name}, innerDiameter", $"{ring.InnerDiameter} is no more than twice the allowance of {Math.Round(allowance, 3)} mm",
+                "make it a wedge disc, or leave less for turning");
+        book.Know("Di", "diameter to be turned inside", ring.InnerDiameter.Millimetres, Quantity.Length);
+        double inner = radius * Math.Cos(a);
+        return inner < outer ? inner : throw new BadInputException($"ring {ring.Name}, innerDiameter", "no wall is left", "a smaller inner diameter is needed");
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Ringwright.Core.Fitting;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Sawing;
+
+namespace Ringwright.Core.Planning;
+
+/// <summary>How much of each wood: wedges with spares, strip, boards, dust.</summary>
+internal static class WoodFigures
+{
+    public static ImmutableArray<WoodNeed> Add(StripLayout strip, Ring ring, Shop shop, FigureBook book)
+    {
+        AddStrip(strip, shop, book);
+        int perBoard = strip.WedgesIn(shop.Boards.Length.Millimetres);
+        if (perBoard < 1)
+            throw new BadInputException($"ring {ring.Name}", $"a board of {shop.Boards.Length} yields no wedge, {Math.Round(strip.Overhead, 1)} mm are lost to trim, first cut and holding and one wedge takes {Math.Round(strip.Pitch, 1)} mm",
+                $"boards of at least {Math.Ceiling(strip.LengthFor(1))} mm are needed");
+        book.Know("Lb", "length of one board", shop.Boards.Length.Millimetres, Quantity.Length);
+        book.AddFound("wedges-per-board", "Wedges from one board", perBoard, Quantity.Count, "most n with u + n·p ≤ Lb", "u p Lb",
+            "The rest is shorter than one wedge more, or too short to hold.", Sources.SawGeometry);
+        string[] woods = [.. Enumerable.Range(0, ring.Segments).Select(ring.WoodOf).Distinct(StringComparer.OrdinalIgnoreCase)];
+        double confidence = Math.Pow(shop.Wanted.Confidence, 1.0 / woods.Length);
+        return [.. woods.Select(wood => Need(wood, woods.Length, confidence, perBoard, strip, ring, shop, book))];
+    }
+
+    private static void AddStrip(StripLayout strip, Shop shop, FigureBook book)
+    {
+        book.Know("k", "kerf, normal to the blade", strip.Kerf, Quantity.Length);
+        book.Know("e", "wood lost to square the end", strip.EndTrim, Quantity.Length);
+        book.Know("h", "shortest rest that can be held", strip.HoldingLength, Quantity.Length);
+        book.Know("p", "strip used for each wedge", strip.Pitch, Quantity.Length);
+        book.Know("u", "strip lost on every board", strip.Overhead, Quantity.Length);
+        book.Add("strip-per-wedge", "Strip used for each wedge", strip.Pitch, Quantity.Length, "(Lo + Li)/2 + k/cos(a)", "Lo Li k a",
+            "Wedges point to alternate edges, so each takes its middle length and one slanted kerf.", Sources.SawGeometry);
+        book.Add("strip-overhead", "Strip lost on every board", strip.Overhead, Quantity.Length, "e + w·tan(a) + k/cos(a) + h", "e w a k h",
+            "Squaring the end, the first angled cut, and the rest that must stay long enough to hold.", Sources.SawGeometry);
+        double dust = strip.KerfAlong / strip.Pitch;
+        book.Add("dust-share", "Share of the strip turned to sawdust", dust, Quantity.Share, "(k/cos(a))/p", "k a p",
+            "The smaller the wedge, the more of the wood becomes dust.", Sources.SawGeometry);
+    }
+
+    private static WoodNeed Need(string wood, int woods, double confidence, int perBoard, StripLayout strip, Ring ring, Shop shop, FigureBook book)
+    {
+        int needed = Enumerable.Range(0, ring.Segments).Count(i => string.Equals(ring.WoodOf(i), wood, StringComparison.OrdinalIgnoreCase));
+        int toSaw = Spares.ToSaw(needed, shop.Hands.Loss, confidence);
+        int boards = (toSaw + perBoard - 1) / perBoard;
+        int onLast = toSaw - ((boards - 1) * perBoard);
+        double length = (boards * strip.Overhead) + (toSaw * strip.Pitch);
+        double leftOver = shop.Boards.Length.Millimetres - strip.LengthFor(onLast);
+        book.Know("n", $"wedges of {wood} in the ring", needed, Quantity.Count);
+        book.Know("l", "chance that a wedge is lost", shop.Hands.Loss, Quantity.Share);
+        book.Know("C", woods == 1 ? "chance wanted that they are enough" : $"chance wanted for each of {woods} woods, so that all together reach the wanted one", confidence, Quantity.Share);
+        book.Know("m", $"wedges of {wood} to saw", toSaw, Quantity.Count);
+        book.Know("b", $"boards of {wood}", boards, Quantity.Count);
+        book.Know("nb", "wedges from one board", perBoard, Quantity.Count);
+        book.AddFound($"{wood}/to-saw", $"Wedges of {wood} to saw", toSaw, Quantity.Count, "least m with P(Binomial(m, 1 − l) ≥ n) ≥ C", "n l C",
+            "Some wedges are flung, chipped or burnt; this many leave enough with the wanted chance. Two spares are usual.", Sources.Binomial);
+        book.Add($"{wood}/boards", $"Boards of {wood}", boards, Quantity.Count, "ceil(m/nb)", "m nb",
+            "Each board loses its ends, so a second short board costs more than its wedges.", Sources.SawGeometry);
+        book.Add($"{wood}/length", $"Strip of {wood} needed", length, Quantity.Length, "b·u + m·p", "b u m p",
+            "All wedges to saw, and the ends of every board.", Sources.SawGeometry);
+        return new(wood, needed, toSaw, boards, length, leftOver);
+    }
+}
