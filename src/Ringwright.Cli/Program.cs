@@ -1,1 +1,5 @@
-return 0;
+using System.Text;
+using Ringwright.Cli;
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+return CommandLine.Run(args, Console.Out, Console.Error);

@@ -45,15 +45,15 @@ public sealed record WedgeDisc : Ring
     public const string ConstructionName = "wedge disc";
 
     /// <summary>Flat left at the tip of each finished wedge; absent means a point. Not together with <see cref="BoardWidth"/>.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonPropertyOrder(1)]
     public Length? Tip { get; init; }
 
     /// <summary>Width of a board that is already ripped; the tip then follows from it.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonPropertyOrder(2)]
     public Length? BoardWidth { get; init; }
 
     /// <summary>Diameter of a hole bored through the centre later (pen tube, arbor); absent when not bored.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonPropertyOrder(3)]
     public Length? Bore { get; init; }
 }
 
@@ -64,5 +64,6 @@ public sealed record SegmentRing : Ring
     public const string ConstructionName = "segment ring";
 
     /// <summary>Diameter to be turned, inside.</summary>
+    [JsonPropertyOrder(4)]
     public required Length InnerDiameter { get; init; }
 }

@@ -1,0 +1,72 @@
+using Ringwright.Cli.Commands;
+using Ringwright.Cli.Output;
+using Ringwright.Core;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli;
+
+/// <summary>Runs one command. Results go to the first writer, complaints to the second, one sentence each.</summary>
+public static class CommandLine
+{
+    /// <summary>Runs the command in <paramref name="args"/> and returns its exit code.</summary>
+    public static int Run(string[] args, TextWriter output, TextWriter complaints)
+    {
+        var console = PlainConsole.On(output);
+        try
+        {
+            return App(console).Run(args);
+        }
+        catch (BadInputException e)
+        {
+            complaints.WriteLine(e.Message);
+            return ExitCode.BadInput;
+        }
+        catch (CommandAppException e)
+        {
+            complaints.WriteLine($"{e.Message.TrimEnd('.')}; see 'ringwright --help'.");
+            return ExitCode.BadInput;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            complaints.WriteLine(e.Message);
+            return ExitCode.FileFault;
+        }
+        catch (OperationCanceledException)
+        {
+            complaints.WriteLine("Stopped; nothing was written.");
+            return ExitCode.Cancelled;
+        }
+#pragma warning disable CA1031 // The last resort: a person gets a sentence, never a stack trace.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            complaints.WriteLine($"A fault of Ringwright's own ({e.GetType().Name}: {e.Message}); nothing of yours was changed. Please report it with the command you typed.");
+            return ExitCode.OwnFault;
+        }
+    }
+
+    private static CommandApp App(IAnsiConsole console)
+    {
+        var app = new CommandApp();
+        app.Configure(config =>
+        {
+            config.PropagateExceptions();
+            config.ConfigureConsole(console);
+            config.SetApplicationName("ringwright");
+            config.AddCommand<PlanCommand>("plan")
+                .WithDescription("Plan a piece: job sheet (PDF), plan (JSON), cut list (CSV), and a summary here.")
+                .WithExample("plan", "examples/two-wood-disc.json", "--out", "out");
+            config.AddCommand<NewCommand>("new")
+                .WithDescription("Write a new piece or shop file to start from. Never overwrites.")
+                .WithExample("new", "disc", "my-disc.json", "--segments", "24", "--diameter", "\"19 mm\"", "--woods", "maple,padauk");
+            config.AddCommand<CheckCommand>("check")
+                .WithDescription("Say whether a piece can be made, and what to mend first.")
+                .WithExample("check", "examples/two-wood-disc.json");
+            config.AddCommand<ExplainCommand>("explain")
+                .WithDescription("Show formula, values and source behind a figure; without a name, list all figures.")
+                .WithExample("explain", "examples/two-wood-disc.json", "board-width");
+        });
+        return app;
+    }
+}

@@ -1,0 +1,25 @@
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands;
+
+/// <summary><c>ringwright check FILE</c>: the verdict, and what was found.</summary>
+internal sealed class CheckCommand(IAnsiConsole console) : Command<PieceSettings>
+{
+    public override int Execute(CommandContext context, PieceSettings settings, CancellationToken cancellationToken)
+    {
+        Plan plan = settings.Plan();
+        MeasureStyle style = settings.Style(plan.Piece.Units);
+        console.WriteLine(plan.Verdict.In(style));
+        Finding[] doubts = [.. plan.Findings.Where(f => f.Weight != Weight.Note)];
+        foreach (Finding finding in doubts)
+        {
+            console.WriteLine($"  {finding.Ring}: {finding.Sentence.In(style)}");
+            if (finding.Change is FieldChange change) console.WriteLine($"    {change.Label.In(style)} (\"{change.Field}\": \"{change.Millimetres} mm\")");
+        }
+
+        return doubts.Length == 0 ? ExitCode.Done : ExitCode.Doubt;
+    }
+}

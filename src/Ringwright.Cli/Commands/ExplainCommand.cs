@@ -1,0 +1,56 @@
+using System.ComponentModel;
+using Ringwright.Cli.Output;
+using Ringwright.Core;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands;
+
+/// <summary><c>ringwright explain FILE [FIGURE]</c>: where a figure comes from.</summary>
+internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainCommand.Settings>
+{
+    internal sealed class Settings : PieceSettings
+    {
+        [CommandArgument(1, "[FIGURE]")]
+        [Description("The figure's name, such as board-width; without it all names are listed.")]
+        public string? Figure { get; init; }
+
+        [CommandOption("--ring <NAME>")]
+        [Description("The ring, when the piece has several; otherwise the first.")]
+        public string? Ring { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        Plan plan = settings.Plan();
+        MeasureStyle style = settings.Style(plan.Piece.Units);
+        RingPlan ring = Pick(plan, settings.Ring);
+        if (settings.Figure is null)
+        {
+            AlignedText.Write(console, ring.Figures.Select(f => new[] { f.Name, style.Print(f.Value, f.Quantity), f.Label }), 1);
+            return ExitCode.Done;
+        }
+
+        Figure figure = ring.Find(settings.Figure)
+            ?? throw new BadInputException("figure", $"there is no “{settings.Figure}”", $"one of these is needed: {string.Join(", ", ring.Figures.Select(f => f.Name))}");
+        Explain(figure, style);
+        return ExitCode.Done;
+    }
+
+    private static RingPlan Pick(Plan plan, string? name) => name is null
+        ? plan.Rings[0]
+        : plan.Rings.FirstOrDefault(r => string.Equals(r.Ring.Name, name, StringComparison.OrdinalIgnoreCase))
+            ?? throw new BadInputException("--ring", $"there is no ring “{name}”", $"one of these is needed: {string.Join(", ", plan.Rings.Select(r => r.Ring.Name))}");
+
+    private void Explain(Figure figure, MeasureStyle style)
+    {
+        AlignedText.Heading(console, $"{figure.Label}: {style.Print(figure.Value, figure.Quantity)}");
+        console.WriteLine("  " + figure.Why.Reason);
+        console.WriteLine();
+        console.WriteLine($"  {figure.Name} = {figure.Why.Formula}");
+        AlignedText.Write(console, figure.Why.Inputs.Select(i => new[] { "  " + i.Symbol, "= " + style.Print(i.Value, i.Quantity), i.Meaning }));
+        console.WriteLine("  Source: " + figure.Why.Source);
+    }
+}

@@ -1,0 +1,66 @@
+using System.ComponentModel;
+using Ringwright.Cli.Output;
+using Ringwright.Core;
+using Ringwright.Core.Documents;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands;
+
+/// <summary>Options of every command: in which units to speak.</summary>
+internal class UnitSettings : CommandSettings
+{
+    [CommandOption("--units <UNITS>")]
+    [Description("Units of what is printed: mm or in. Otherwise as the file says.")]
+    public string? Units { get; init; }
+
+    [CommandOption("--decimals")]
+    [Description("Inches as decimals instead of fractions to 1/64.")]
+    public bool Decimals { get; init; }
+
+    public MeasureStyle Style(LengthUnit fallback)
+    {
+        LengthUnit unit = Units switch
+        {
+            null => fallback,
+            "mm" => LengthUnit.Millimetre,
+            "in" => LengthUnit.Inch,
+            _ => throw new BadInputException("--units", $"“{Units}” is no unit here", "mm or in is needed"),
+        };
+        return unit == LengthUnit.Inch && Decimals ? MeasureStyle.InchDecimals : MeasureStyle.For(unit);
+    }
+}
+
+/// <summary>A piece file and the shop it is made in.</summary>
+internal class PieceSettings : UnitSettings
+{
+    [CommandArgument(0, "<FILE>")]
+    [Description("The piece's file.")]
+    public string File { get; init; } = "";
+
+    [CommandOption("--shop <SHOP>")]
+    [Description("The shop's file; otherwise starting values ('ringwright new shop' writes them).")]
+    public string? Shop { get; init; }
+
+    public Plan Plan() => Planner.Plan(ReadPiece(), ReadShop());
+
+    private Piece ReadPiece() => Named(File, text => DocumentJson.ReadPiece(text));
+
+    private Shop ReadShop() => Shop is null ? Core.Pieces.Shop.Starting : Named(Shop, text => DocumentJson.ReadShop(text));
+
+    // With two files in play the sentence must say which one.
+    private static T Named<T>(string path, Func<string, T> read)
+    {
+        string text = SafeFile.ReadText(path);
+        try
+        {
+            return read(text);
+        }
+        catch (BadInputException e)
+        {
+            throw new BadInputException($"{Path.GetFileName(path)}, {e.Where}", e.Problem, e.Right);
+        }
+    }
+}

@@ -1,0 +1,67 @@
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
+using Spectre.Console;
+
+namespace Ringwright.Cli.Output;
+
+/// <summary>What <c>plan</c> prints: the answer first, then what to set, to saw and to mind.</summary>
+internal static class Summary
+{
+    private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop"];
+    private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
+    private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy"];
+
+    public static void Write(IAnsiConsole console, Plan plan, MeasureStyle style)
+    {
+        console.Write(new Text(plan.Piece.Name, new Style(decoration: Decoration.Bold)));
+        console.WriteLine();
+        console.WriteLine(plan.Verdict.In(style));
+        foreach (RingPlan ring in plan.Rings) WriteRing(console, ring, style);
+        AlignedText.Heading(console, "Mind");
+        foreach (string caution in Cautions.For(plan.Shop.Sled.Kind)) console.WriteLine("  " + caution);
+    }
+
+    private static void WriteRing(IAnsiConsole console, RingPlan ring, MeasureStyle style)
+    {
+        AlignedText.Heading(console, $"{ring.Ring.Name}: {Describe(ring.Ring, style)}");
+        Figures(console, "Set", ring, ToSet, style);
+        Figures(console, "The wedge", ring, ToKnow, style);
+        Figures(console, "So that no joint gapes", ring, HowExact, style);
+        console.WriteLine(" Saw");
+        AlignedText.Write(console, ring.Woods.Select(w => new[]
+        {
+            w.Wood, $"{w.Needed} + {w.Spares} spare", $"{w.Boards} board{(w.Boards == 1 ? "" : "s")}", $"{style.Length(w.Length)} of strip", $"{style.Length(w.LeftOver)} left over",
+        }), 1, 2, 3, 4);
+        console.WriteLine("  around the ring: " + Order(ring.Ring));
+        foreach (Finding finding in ring.Findings) console.WriteLine($"  {Word(finding.Weight)}{finding.Sentence.In(style)}");
+    }
+
+    private static void Figures(IAnsiConsole console, string title, RingPlan ring, string[] names, MeasureStyle style)
+    {
+        console.WriteLine(" " + title);
+        AlignedText.Write(console, names.Select(name => ring[name]).Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
+    }
+
+    private static string Describe(Ring ring, MeasureStyle style) => ring switch
+    {
+        WedgeDisc disc => $"disc of {ring.Segments} wedges, {style.Length(ring.Diameter.Millimetres)}" + (disc.Bore is Length bore ? $", bored {style.Length(bore.Millimetres)}" : ""),
+        SegmentRing open => $"ring of {ring.Segments} segments, {style.Length(ring.Diameter.Millimetres)} outside, {style.Length(open.InnerDiameter.Millimetres)} inside",
+        _ => $"{ring.Segments} segments",
+    };
+
+    private static string Order(Ring ring)
+    {
+        string once = string.Join(", ", ring.Woods);
+        int times = ring.Segments / ring.Woods.Length;
+        int rest = ring.Segments % ring.Woods.Length;
+        return $"{once}, {times} times" + (rest == 0 ? "" : $", then {string.Join(", ", ring.Woods.Take(rest))}");
+    }
+
+    private static string Word(Weight weight) => weight switch
+    {
+        Weight.Stop => "Cannot be: ",
+        Weight.Doubt => "Doubt: ",
+        _ => "",
+    };
+}

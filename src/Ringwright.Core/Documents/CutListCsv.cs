@@ -1,0 +1,53 @@
+using System.Globalization;
+using System.Text;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+
+namespace Ringwright.Core.Documents;
+
+/// <summary>The cut list as comma-separated values (RFC 4180), a row for each ring and wood, unit in each column's name.</summary>
+public static class CutListCsv
+{
+    private const double MillimetresPerInch = 25.4;
+
+    /// <summary>The list as text; lines end with CR LF as RFC 4180 says. Lengths are decimals in the unit of <paramref name="style"/>.</summary>
+    public static string Write(Plan plan, MeasureStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        bool inch = style.Unit == LengthUnit.Inch;
+        string u = inch ? "in" : "mm";
+        var text = new StringBuilder();
+        Row(text, "ring", "wood", "wedges needed", "wedges to saw", "boards", $"strip length [{u}]", $"width [{u}]", $"thickness [{u}]",
+            $"rim edge as sawn [{u}]", $"tip as sawn [{u}]", "mitre [deg]", $"stop [{u}]");
+        foreach (RingPlan ring in plan.Rings)
+        {
+            string Length(double millimetres) => Number(inch ? millimetres / MillimetresPerInch : millimetres, inch ? 4 : 3);
+            foreach (WoodNeed wood in ring.Woods)
+                Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
+                    Length(ring["board-width"].Value), Length(ring["board-thickness"].Value), Length(ring["sawn-rim-edge"].Value), Length(ring["sawn-tip"].Value),
+                    Number(double.RadiansToDegrees(ring["mitre"].Value), 4), Length(ring["stop"].Value));
+        }
+
+        return text.ToString();
+    }
+
+    private static void Row(StringBuilder text, params ReadOnlySpan<string> cells)
+    {
+        for (int i = 0; i < cells.Length; i++)
+        {
+            if (i > 0) text.Append(',');
+            text.Append(Cell(cells[i]));
+        }
+
+        text.Append("\r\n");
+    }
+
+    // A name that starts like a formula must not become one in a spreadsheet.
+    private static string Cell(string value)
+    {
+        if (value.Length > 0 && value[0] is '=' or '@' or '+' or '\t') value = "'" + value;
+        return value.AsSpan().IndexOfAny(",\"\r\n") < 0 ? value : '"' + value.Replace("\"", "\"\"", StringComparison.Ordinal) + '"';
+    }
+
+    private static string Number(double value, int decimals) => Math.Round(value, decimals).ToString("R", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,121 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+
+namespace Ringwright.Core.Documents;
+
+/// <summary>A plan as JSON text for other programs: every figure with value, unit, printed text and reason.</summary>
+public static class PlanJson
+{
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        IndentSize = 2,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>The plan as JSON text, ending with a line feed. Values are in mm, radians, mm² or plain numbers, as <c>unit</c> says.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="style">How the printed texts show lengths.</param>
+    public static string Write(Plan plan, MeasureStyle style)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("format", "ringwright/plan");
+            json.WriteNumber("version", 1);
+            json.WriteString("piece", plan.Piece.Name);
+            json.WriteString("shop", plan.Shop.Name);
+            json.WriteString("verdict", plan.Verdict.In(style));
+            json.WriteStartArray("rings");
+            foreach (RingPlan ring in plan.Rings) WriteRing(json, ring, style);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    /// <summary>The unit a figure's value is written in.</summary>
+    public static string UnitOf(Quantity quantity) => quantity switch
+    {
+        Quantity.Length or Quantity.FineLength => "mm",
+        Quantity.Angle or Quantity.FineAngle => "rad",
+        Quantity.Area => "mm²",
+        Quantity.Count => "pieces",
+        _ => "1",
+    };
+
+    private static void WriteRing(Utf8JsonWriter json, RingPlan ring, MeasureStyle style)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", ring.Ring.Name);
+        json.WriteStartArray("figures");
+        foreach (Figure figure in ring.Figures) WriteFigure(json, figure, style);
+        json.WriteEndArray();
+        WriteWoods(json, ring);
+        json.WriteStartArray("order");
+        for (int i = 0; i < ring.Ring.Segments; i++) json.WriteStringValue(ring.Ring.WoodOf(i));
+        json.WriteEndArray();
+        WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
+        WriteTexts(json, "findings", ring.Findings.Select(f => f.Sentence.In(style)));
+        json.WriteEndObject();
+    }
+
+    private static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", figure.Name);
+        json.WriteString("label", figure.Label);
+        json.WriteNumber("value", figure.Value);
+        json.WriteString("unit", UnitOf(figure.Quantity));
+        json.WriteString("text", style.Print(figure.Value, figure.Quantity));
+        json.WriteStartObject("why");
+        json.WriteString("formula", figure.Why.Formula);
+        json.WriteString("source", figure.Why.Source);
+        json.WriteString("reason", figure.Why.Reason);
+        json.WriteStartArray("inputs");
+        foreach (Input input in figure.Why.Inputs)
+        {
+            json.WriteStartObject();
+            json.WriteString("symbol", input.Symbol);
+            json.WriteString("meaning", input.Meaning);
+            json.WriteNumber("value", input.Value);
+            json.WriteString("unit", UnitOf(input.Quantity));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void WriteWoods(Utf8JsonWriter json, RingPlan ring)
+    {
+        json.WriteStartArray("woods");
+        foreach (WoodNeed wood in ring.Woods)
+        {
+            json.WriteStartObject();
+            json.WriteString("wood", wood.Wood);
+            json.WriteNumber("needed", wood.Needed);
+            json.WriteNumber("toSaw", wood.ToSaw);
+            json.WriteNumber("boards", wood.Boards);
+            json.WriteNumber("length", wood.Length);
+            json.WriteNumber("leftOver", wood.LeftOver);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (string text in texts) json.WriteStringValue(text);
+        json.WriteEndArray();
+    }
+}
