@@ -66,7 +66,7 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
         string text = settings.Kind switch
         {
             "disc" or "ring" => PieceText(settings, unit),
-            "shop" => DocumentJson.Write(Shop.Starting with { Name = settings.Name ?? "My shop", Units = unit }),
+            "shop" => DocumentJson.Write(Shop.StartingIn(unit) with { Name = settings.Name ?? "My shop" }),
             _ => throw new BadInputException("kind", $"“{settings.Kind}” is not known", "disc, ring or shop is needed"),
         };
         if (Path.Exists(settings.File)) throw new BadInputException(settings.File, "it exists already and was left as it is", "another name is needed");

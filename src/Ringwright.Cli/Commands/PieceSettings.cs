@@ -44,11 +44,15 @@ internal class PieceSettings : UnitSettings
     [Description("The shop's file; otherwise starting values ('ringwright new shop' writes them).")]
     public string? Shop { get; init; }
 
-    public Plan Plan() => Planner.Plan(ReadPiece(), ReadShop());
+    public Plan Plan()
+    {
+        Piece piece = ReadPiece();
+        return Planner.Plan(piece, ReadShop(piece.Units));
+    }
 
     private Piece ReadPiece() => Named(File, text => DocumentJson.ReadPiece(text));
 
-    private Shop ReadShop() => Shop is null ? Core.Pieces.Shop.Starting : Named(Shop, text => DocumentJson.ReadShop(text));
+    private Shop ReadShop(LengthUnit unit) => Shop is null ? Core.Pieces.Shop.StartingIn(unit) : Named(Shop, text => DocumentJson.ReadShop(text));
 
     // With two files in play the sentence must say which one.
     private static T Named<T>(string path, Func<string, T> read)

@@ -77,6 +77,11 @@ public static class DocumentJson
         {
             throw JsonSentence.From(e, json);
         }
+        catch (NotSupportedException e)
+        {
+            // The reader's word for a ring without its kind of construction.
+            throw JsonSentence.From(new JsonException(e.Message, e), json);
+        }
     }
 
     private static string Write<T>(T document, string format, int version)

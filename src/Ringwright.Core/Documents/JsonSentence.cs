@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 
@@ -24,20 +25,35 @@ internal static partial class JsonSentence
         }
 
         if (e.Path is null || e.Path == "$" || IsSyntax(message))
-            return new(place, EndsEarly(e, json) ? "the file ends too early" : "this is not JSON", "the file must be complete JSON");
+            return new(place, EndsEarly(json) ? "the file ends too early" : "this is not JSON", "the file must be complete JSON");
         return new(place, "the value is of the wrong kind", "see the schema in docs/schema");
     }
 
     private static bool IsSyntax(string message) =>
         message.Contains("invalid", StringComparison.OrdinalIgnoreCase) || message.Contains("expected", StringComparison.OrdinalIgnoreCase);
 
-    private static bool EndsEarly(JsonException e, string json) =>
-        e.LineNumber >= json.AsSpan().TrimEnd().Count('\n') && json.AsSpan().TrimEnd() is not [.., '}'];
+    // A cut-off text has nothing wrong in it; it only lacks its end.
+    private static bool EndsEarly(string json)
+    {
+        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(json), isFinalBlock: false, new JsonReaderState(new JsonReaderOptions { MaxDepth = 32 }));
+        try
+        {
+            while (reader.Read())
+            {
+            }
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+
+        return true;
+    }
 
     private static string Place(JsonException e)
     {
         string line = e.LineNumber is long n ? string.Create(CultureInfo.InvariantCulture, $"line {n + 1}") : "";
-        string path = e.Path is null ? "" : e.Path.TrimStart('$').TrimStart('.');
+        string path = (e.Path ?? PathIn(e.Message)).TrimStart('$').TrimStart('.');
         path = Index().Replace(path, m => string.Create(CultureInfo.InvariantCulture, $" {int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture) + 1}"));
         return (path, line) switch
         {
@@ -47,6 +63,11 @@ internal static partial class JsonSentence
             _ => $"{path} ({line})",
         };
     }
+
+    private static string PathIn(string message) => MessagePath().Match(message).Groups[1].Value;
+
+    [GeneratedRegex(@"Path: (\S+) \|")]
+    private static partial Regex MessagePath();
 
     [GeneratedRegex(@"\[(\d{1,9})\]")]
     private static partial Regex Index();

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 
 namespace Ringwright.Core.Measures;
 
@@ -9,6 +8,9 @@ namespace Ringwright.Core.Measures;
 /// </summary>
 public readonly struct Angle : IEquatable<Angle>
 {
+    // Below this an angle is nought; keeps its text short enough to read back.
+    private const double Smallest = 1e-9;
+
     private readonly string? _written;
 
     private Angle(double radians, string? written)
@@ -24,16 +26,16 @@ public readonly struct Angle : IEquatable<Angle>
     public double Degrees => double.RadiansToDegrees(Radians);
 
     /// <summary>The text it was written as; otherwise the shortest decimal degrees that read back to the same value or its nearest neighbour.</summary>
-    public string Written => _written ?? Degrees.ToString("R", CultureInfo.InvariantCulture) + "°";
+    public string Written => _written ?? MeasureScanner.Shortest(Degrees) + "°";
 
-    /// <summary>An angle of <paramref name="radians"/>.</summary>
-    /// <exception cref="BadInputException">Not a finite number.</exception>
-    public static Angle FromRadians(double radians) => double.IsFinite(radians)
-        ? new(radians, null)
-        : throw new BadInputException("angle", $"{radians} is not an angle", "a finite number is needed");
+    /// <summary>An angle of <paramref name="radians"/>; below 1e-9 it is 0.</summary>
+    /// <exception cref="BadInputException">Not a number, or beyond a full turn.</exception>
+    public static Angle FromRadians(double radians) => Math.Abs(radians) <= Math.Tau * (1 + 1e-12)
+        ? new(Math.Abs(radians) < Smallest ? 0 : radians, null)
+        : throw new BadInputException("angle", $"{radians} rad is not an angle", "at most a full turn is needed");
 
     /// <summary>An angle of <paramref name="degrees"/>.</summary>
-    /// <exception cref="BadInputException">Not a finite number.</exception>
+    /// <exception cref="BadInputException">Not a number, or beyond a full turn.</exception>
     public static Angle FromDegrees(double degrees) => FromRadians(double.DegreesToRadians(degrees));
 
     /// <summary>Reads an angle: <c>10°</c>, <c>7.5</c>, <c>7,5 deg</c>, <c>7°30'</c>, <c>7° 30' 15"</c>. A bare number is degrees.</summary>
@@ -63,7 +65,7 @@ public readonly struct Angle : IEquatable<Angle>
         }
 
         error = null;
-        angle = new(double.DegreesToRadians((double)(negative ? degrees - parts : degrees + parts)), written.Trim());
+        angle = new(double.DegreesToRadians(MeasureScanner.Nearest(negative ? degrees - parts : degrees + parts)), written.Trim());
         return true;
     }
 

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 
 namespace Ringwright.Core.Measures;
 
@@ -14,6 +13,9 @@ public readonly struct Length : IEquatable<Length>
     // Beyond this (10 km) nothing is a length of wood; keeps all later arithmetic finite.
     private const decimal Largest = 1e7m;
 
+    // Below this (a millionth of a micron) a length is nought; keeps its text short enough to read back.
+    private const double Smallest = 1e-9;
+
     private readonly string? _written;
 
     private Length(double millimetres, string? written)
@@ -26,13 +28,13 @@ public readonly struct Length : IEquatable<Length>
     public double Millimetres { get; }
 
     /// <summary>The text it was written as, with its unit; otherwise the shortest text that reads back to the same value.</summary>
-    public string Written => _written ?? Millimetres.ToString("R", CultureInfo.InvariantCulture) + " mm";
+    public string Written => _written ?? MeasureScanner.Shortest(Millimetres) + " mm";
 
-    /// <summary>A length of <paramref name="millimetres"/> mm.</summary>
-    /// <exception cref="BadInputException">Not a finite number.</exception>
-    public static Length FromMillimetres(double millimetres) => double.IsFinite(millimetres)
-        ? new(millimetres, null)
-        : throw new BadInputException("length", $"{millimetres} is not a length", "a finite number of millimetres is needed");
+    /// <summary>A length of <paramref name="millimetres"/> mm; below 1e-9 mm it is 0.</summary>
+    /// <exception cref="BadInputException">Not a number, or beyond 10 km.</exception>
+    public static Length FromMillimetres(double millimetres) => Math.Abs(millimetres) <= (double)Largest
+        ? new(Math.Abs(millimetres) < Smallest ? 0 : millimetres, null)
+        : throw new BadInputException("length", $"{millimetres} mm is not a length", "a number of at most 10 km is needed");
 
     /// <summary>
     /// Reads a length as people write it: <c>3/8</c>, <c>1 3/8"</c>, <c>1-3/8 in</c>, <c>35mm</c>, <c>0.375"</c>, <c>3,5 cm</c>.
@@ -67,7 +69,7 @@ public readonly struct Length : IEquatable<Length>
         }
 
         error = null;
-        length = new((double)millimetres, written.Trim() + suffix);
+        length = new(MeasureScanner.Nearest(millimetres), written.Trim() + suffix);
         return true;
     }
 

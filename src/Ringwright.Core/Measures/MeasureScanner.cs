@@ -8,6 +8,9 @@ internal ref struct MeasureScanner(string text)
     // Enough for any length in wood, and small enough that decimal arithmetic stays exact.
     private const int MostDigits = 12;
 
+    // The shortest text of any double above 1e-9 fits, so that written values read back exactly.
+    private const int MostDecimals = 28;
+
     // Each is a quarter, eighth, ... as one character.
     private const string Vulgar = "½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚";
     private static readonly (int Over, int Under)[] VulgarValues =
@@ -95,10 +98,10 @@ internal ref struct MeasureScanner(string text)
         int start = Position;
         while (char.IsAsciiDigit(Current)) Position++;
         int count = Position - start;
-        if (count > MostDigits)
+        if (count > MostDecimals)
         {
-            Position = start + MostDigits;
-            return Fail($"at most {MostDigits} decimals");
+            Position = start + MostDecimals;
+            return Fail($"at most {MostDecimals} decimals");
         }
 
         // "1,000" is a thousand to some and one to others: never guess.
@@ -165,6 +168,14 @@ internal ref struct MeasureScanner(string text)
         over /= under;
         return true;
     }
+
+    /// <summary>The double nearest to <paramref name="value"/> (the plain conversion may miss it by one step).</summary>
+    public static double Nearest(decimal value) =>
+        double.Parse(value.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    /// <summary>The shortest text, without exponent, that <see cref="Nearest"/> reads back to <paramref name="value"/>.</summary>
+    public static string Shortest(double value) =>
+        decimal.Parse(value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
 
     private decimal TakeVulgar()
     {

@@ -54,7 +54,7 @@ public sealed record MeasureStyle
     private string Inches(double millimetres)
     {
         double inches = millimetres / MillimetresPerInch;
-        string decimals = Number(inches, 3);
+        string decimals = inches.ToString("0.000", CultureInfo.InvariantCulture).Replace('-', '−');
         if (!Fractions) return decimals + " in";
         double nearest = Math.Round(inches * Finest) / Finest;
         string fraction = Fraction(nearest);

@@ -43,6 +43,17 @@ public sealed record Shop
 
     /// <summary>A plausible small shop to start from; every value is to be replaced by one's own.</summary>
     public static Shop Starting { get; } = new() { Name = "Starting values" };
+
+    /// <summary>The starting shop with values that are round in <paramref name="unit"/>, as its rules are marked.</summary>
+    public static Shop StartingIn(LengthUnit unit) => unit == LengthUnit.Millimetre ? Starting : Starting with
+    {
+        Units = LengthUnit.Inch,
+        Saw = new() { Kerf = Length.Parse("3/64 in"), EndTrim = Length.Parse("1/4 in"), HoldingLength = Length.Parse("3 in") },
+        Sled = new() { RuleDistance = Length.Parse("12 in"), SineBar = Length.Parse("5 in") },
+        Boards = new() { Length = Length.Parse("16 in") },
+        Sanding = new() { PerFace = Length.Parse("0.002 in"), Flattening = Length.Parse("0.01 in") },
+        Wanted = new() { JointGap = Length.Parse("0.004 in"), Allowance = Length.Parse("1/16 in"), BoreWander = Length.Parse("1/64 in") },
+    };
 }
 
 /// <summary>The saw.</summary>

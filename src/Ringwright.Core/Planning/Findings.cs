@@ -24,7 +24,7 @@ internal static class Findings
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}: sanding, not sawing, limits how small a wedge can be.", Measured.Length(glued.RimEdge)));
         double grown = strip.Wedge.OuterApothem - glued.OuterApothem;
         if (grown > 0)
-            yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the disc {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
+            yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
         double dust = strip.KerfAlong / strip.Pitch;
         if (dust > 0.35)
             yield return new(Weight.Note, ring.Name, Sentence.Of("{0} of the strip becomes sawdust: a thinner blade saves wood.", Measured.Share(dust)));
@@ -59,7 +59,7 @@ internal static class Findings
         {
             int needed = (int)figure.Why.Inputs[0].Value;
             double usual = Spares.ChanceOfEnough(needed, needed + Spares.UsualSpares, shop.Hands.Loss);
-            yield return new(Weight.Note, ring.Name, Sentence.Of($"{Sentence.Escape(figure.Label)}: {{0}}, that is {{1}} spare. The usual {{2}} spare would be enough with a chance of {{3}}.",
+            yield return new(Weight.Note, ring.Name, Sentence.Of($"{Sentence.Escape(figure.Label)}: {{0}}, {{1}} of them spare. With the usual {{2}} spares they would be enough with a chance of {{3}}.",
                 Measured.Count((int)figure.Value), Measured.Count((int)figure.Value - needed), Measured.Count(Spares.UsualSpares), Measured.Share(usual)));
         }
     }

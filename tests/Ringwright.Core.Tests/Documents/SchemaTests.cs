@@ -1,0 +1,66 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+using Ringwright.Core.Documents;
+using Ringwright.Core.Pieces;
+
+namespace Ringwright.Core.Tests.Documents;
+
+public class SchemaTests
+{
+    private static readonly string Root = FindRoot();
+    private static readonly JsonSchema PieceSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/piece-1.schema.json")));
+    private static readonly JsonSchema ShopSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/shop-1.schema.json")));
+
+    public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Root, "examples"), "*.json").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Examples_follow_the_published_schema_and_round_trip(string file)
+    {
+        string text = File.ReadAllText(Path.Combine(Root, "examples", file));
+        bool shop = text.Contains(Shop.FormatName, StringComparison.Ordinal);
+        Assert.True(IsValid(shop ? ShopSchema : PieceSchema, text));
+        string written = shop ? DocumentJson.Write(DocumentJson.ReadShop(text)) : DocumentJson.Write(DocumentJson.ReadPiece(text));
+        Assert.True(JsonNode.DeepEquals(JsonNode.Parse(text), JsonNode.Parse(written)), written);
+    }
+
+    [Theory]
+    [InlineData("\"segments\": 24", "\"segments\": 2")]
+    [InlineData("\"19 mm\"", "19")]
+    [InlineData("\"wedge disc\"", "\"star\"")]
+    [InlineData("\"bore\"", "\"tip\": \"1 mm\", \"boardWidth\"")]
+    public void The_schema_refuses_what_the_reader_refuses(string good, string bad)
+    {
+        string text = File.ReadAllText(Path.Combine(Root, "examples/two-wood-disc.json"));
+        Assert.Contains(good, text, StringComparison.Ordinal);
+        Assert.False(IsValid(PieceSchema, text.Replace(good, bad, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void The_schema_names_every_field_that_is_written()
+    {
+        JsonObject shop = JsonNode.Parse(DocumentJson.Write(Shop.Starting))!.AsObject();
+        JsonNode schema = JsonNode.Parse(File.ReadAllText(Path.Combine(Root, "docs/schema/shop-1.schema.json")))!;
+        foreach ((string group, JsonNode? fields) in shop)
+        {
+            JsonNode? known = schema["properties"]![group];
+            Assert.NotNull(known);
+            if (fields is JsonObject inner)
+                foreach ((string field, _) in inner) Assert.NotNull(known["properties"]![field]);
+        }
+    }
+
+    private static bool IsValid(JsonSchema schema, string text)
+    {
+        using JsonDocument json = JsonDocument.Parse(text);
+        return schema.Evaluate(json.RootElement).IsValid;
+    }
+
+    private static string FindRoot()
+    {
+        string? folder = AppContext.BaseDirectory;
+        while (folder is not null && !File.Exists(Path.Combine(folder, "Ringwright.slnx"))) folder = Path.GetDirectoryName(folder);
+        return folder ?? throw new InvalidOperationException("The solution's folder was not found above the test's.");
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+
+namespace Ringwright.Core.Tests.Planning;
+
+/// <summary>Evaluates the formulas printed beside figures, so that a formula that does not give its figure fails a test.</summary>
+internal sealed class FormulaReader
+{
+    private readonly string _text;
+    private readonly IReadOnlyDictionary<string, double> _values;
+    private int _at;
+
+    private FormulaReader(string text, IReadOnlyDictionary<string, double> values)
+    {
+        _text = text.Replace(" ", "", StringComparison.Ordinal).Replace('−', '-').Replace('·', '*');
+        _values = values;
+    }
+
+    public static double Evaluate(string formula, IReadOnlyDictionary<string, double> values)
+    {
+        var reader = new FormulaReader(formula, values);
+        double value = reader.Sum();
+        return reader._at == reader._text.Length ? value : throw new FormatException($"“{formula}” cannot be read from {reader._at}.");
+    }
+
+    private char Next => _at < _text.Length ? _text[_at] : '\0';
+
+    private double Sum()
+    {
+        double value = Product();
+        while (Next is '+' or '-') value += _text[_at++] == '+' ? Product() : -Product();
+        return value;
+    }
+
+    private double Product()
+    {
+        double value = Power();
+        while (Next is '*' or '/') value = _text[_at++] == '*' ? value * Power() : value / Power();
+        return value;
+    }
+
+    private double Power()
+    {
+        double value = Atom();
+        if (Next != '^') return value;
+        _at++;
+        return Math.Pow(value, Atom());
+    }
+
+    private double Atom()
+    {
+        if (Take('(')) return Closed(Sum());
+        if (Take('-')) return -Atom();
+        int start = _at;
+        while (char.IsLetterOrDigit(Next) || Next is '.') _at++;
+        string word = _text[start.._at];
+        if (word == "π") return Math.PI;
+        if (double.TryParse(word, CultureInfo.InvariantCulture, out double number)) return number;
+        return Take('(') ? Call(word) : _values[word];
+    }
+
+    private double Call(string function)
+    {
+        double first = Sum();
+        double second = Take(',') ? Sum() : 0;
+        Closed(first);
+        return function switch
+        {
+            "sin" => Math.Sin(first),
+            "cos" => Math.Cos(first),
+            "tan" => Math.Tan(first),
+            "ceil" => Math.Ceiling(first),
+            "max" => Math.Max(first, second),
+            _ => throw new FormatException($"Unknown function {function}."),
+        };
+    }
+
+    private bool Take(char c)
+    {
+        if (Next != c) return false;
+        _at++;
+        return true;
+    }
+
+    private double Closed(double value) => Take(')') ? value : throw new FormatException($"“{_text}” lacks a bracket at {_at}.");
+}
