@@ -1,0 +1,40 @@
+namespace Ringwright.Cli.Tests;
+
+/// <summary>Runs the command line in this process, in a folder of its own.</summary>
+internal sealed class Runs : IDisposable
+{
+    public Runs()
+    {
+        Folder = Path.Combine(Path.GetTempPath(), "ringwright-cli-" + Path.GetRandomFileName());
+        Directory.CreateDirectory(Folder);
+    }
+
+    public string Folder { get; }
+
+    public static string Examples { get; } = Path.Combine(FindRoot(), "examples");
+
+    public static (int Code, string Output, string Complaints) Run(params string[] args)
+    {
+        using var output = new StringWriter();
+        using var complaints = new StringWriter();
+        int code = CommandLine.Run(args, output, complaints);
+        return (code, output.ToString(), complaints.ToString());
+    }
+
+    public string At(string name) => Path.Combine(Folder, name);
+
+    public string Write(string name, string text)
+    {
+        File.WriteAllText(At(name), text);
+        return At(name);
+    }
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+
+    private static string FindRoot()
+    {
+        string? folder = AppContext.BaseDirectory;
+        while (folder is not null && !File.Exists(Path.Combine(folder, "Ringwright.slnx"))) folder = Path.GetDirectoryName(folder);
+        return folder ?? throw new InvalidOperationException("The solution's folder was not found above the test's.");
+    }
+}
