@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Ringwright.Core.Fitting;
@@ -12,6 +13,7 @@ internal sealed class ChainBlock(RingMaking making, ulong seed)
     /// <summary>Rings in a full block; a multiple of the lanes.</summary>
     internal const int Rings = 4096;
 
+    private readonly int[] _runLengths = [.. Enumerable.Range(0, making.Runs.Runs).Select(making.Runs.LengthOf)];
     private readonly double _settingSd = Math.Sqrt(making.Setting?.WedgeVariance ?? 0);
 
     /// <summary>Writes the closing errors of the block's rings, radians.</summary>
@@ -39,13 +41,14 @@ internal sealed class ChainBlock(RingMaking making, ulong seed)
         return sawn;
     }
 
-    private Vector512<double> PlainRings(ref CutQueue cuts, int rings, ref long sawn)
+    private Vector512<double> PlainRings(ref CutQueue queue, int rings, ref long sawn)
     {
+        CutQueue cuts = queue; // a local copy stays in registers
         Vector512<double> sum = Vector512<double>.Zero;
-        for (int run = 0; run < making.Runs.Runs; run++)
+        foreach (int length in _runLengths)
         {
             Vector512<double> before = cuts.Next();
-            for (int wedge = making.Runs.LengthOf(run); wedge > 0; wedge--)
+            for (int wedge = 0; wedge < length; wedge++)
             {
                 Vector512<double> after = cuts.Next();
                 sum += before + after;
@@ -53,6 +56,7 @@ internal sealed class ChainBlock(RingMaking making, ulong seed)
             }
         }
 
+        queue = cuts;
         sawn += (long)rings * making.Runs.Wedges;
         return sum;
     }
@@ -62,8 +66,8 @@ internal sealed class ChainBlock(RingMaking making, ulong seed)
     {
         Vector512<double> sum = Vector512<double>.Zero;
         Vector512<double> sawnLanes = Vector512<double>.Zero;
-        for (int run = 0; run < making.Runs.Runs; run++)
-            sum += GaugedRun(ref cuts, limit, making.Runs.LengthOf(run), ref sawnLanes);
+        foreach (int length in _runLengths)
+            sum += GaugedRun(ref cuts, limit, length, ref sawnLanes);
         for (int lane = 0; lane < rings; lane++)
             sawn += (long)sawnLanes[lane];
         return sum;
@@ -108,6 +112,7 @@ internal sealed class ChainBlock(RingMaking making, ulong seed)
         private readonly Span<Vector512<double>> _buffer = buffer;
         private int _next = buffer.Length;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)] // called once per cut
         internal Vector512<double> Next()
         {
             if (_next == _buffer.Length)
