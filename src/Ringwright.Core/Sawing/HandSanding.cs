@@ -1,0 +1,49 @@
+using Ringwright.Core.Geometry;
+
+namespace Ringwright.Core.Sawing;
+
+/// <summary>Takes off what hand sanding takes off: first the faces, then their upright edges.</summary>
+internal static class HandSanding
+{
+    /// <summary>The wedge after <paramref name="sanding"/>.</summary>
+    public static WedgeShape Sand(WedgeShape wedge, Sanding sanding)
+    {
+        wedge = Faces(wedge, sanding);
+        return wedge with { Solid = Edges(wedge, sanding) };
+    }
+
+    private static WedgeShape Faces(WedgeShape wedge, Sanding sanding)
+    {
+        HalfSpace minus = Face(wedge, wedge.Minus, sanding.Minus);
+        HalfSpace plus = Face(wedge, wedge.Plus, sanding.Plus);
+        ConvexSolid solid = wedge.Solid;
+        if (minus != wedge.Minus) solid = solid.Clip(minus, FaceTag.Sanded);
+        if (plus != wedge.Plus) solid = solid.Clip(plus, FaceTag.Sanded);
+        return wedge with { Solid = solid, Minus = minus, Plus = plus };
+    }
+
+    // Removal r(t) = AtTip + slope (t - tip) along the face is a plane again: (n + slope u) · p <= d - AtTip + slope tip.
+    private static HalfSpace Face(WedgeShape wedge, HalfSpace face, FaceSanding sanding)
+    {
+        if (wedge.Solid.IsEmpty || (sanding.AtRim == 0 && sanding.AtTip == 0)) return face;
+        Vector3D along = face.Normal.Cross(wedge.Up).Normalized();
+        if (along.Dot(wedge.Rim.Normal) < 0) along = -along;
+        (double tip, double rim) = wedge.Solid.Extent(along);
+        double slope = (sanding.AtRim - sanding.AtTip) / (rim - tip);
+        Vector3D normal = face.Normal + (slope * along);
+        double stretch = 1 / normal.Length;
+        return new(stretch * normal, stretch * (face.Offset - sanding.AtTip + (slope * tip)));
+    }
+
+    private static ConvexSolid Edges(WedgeShape wedge, Sanding sanding)
+    {
+        ConvexSolid solid = wedge.Solid;
+        solid = EdgeRounding.Round(solid, wedge.Minus, wedge.Rim, sanding.Minus.RimRadius);
+        solid = EdgeRounding.Round(solid, wedge.Plus, wedge.Rim, sanding.Plus.RimRadius);
+        solid = EdgeRounding.Round(solid, wedge.Minus, wedge.Far, sanding.Minus.TipRadius);
+        solid = EdgeRounding.Round(solid, wedge.Plus, wedge.Far, sanding.Plus.TipRadius);
+        // Where a tip flat separates the faces by more than the rounding, this last one removes nothing.
+        double both = Math.Max(sanding.Minus.TipRadius, sanding.Plus.TipRadius);
+        return EdgeRounding.Round(solid, wedge.Minus, wedge.Plus, both);
+    }
+}
