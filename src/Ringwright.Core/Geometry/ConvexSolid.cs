@@ -84,6 +84,26 @@ public sealed class ConvexSolid
         return (least, greatest);
     }
 
+    /// <summary>
+    /// Least and greatest reach along <paramref name="direction"/> of the face made by exactly <paramref name="plane"/>,
+    /// mm; both zero when there is none.
+    /// </summary>
+    public (double Least, double Greatest) FaceExtent(HalfSpace plane, Vector3D direction)
+    {
+        int face = Array.IndexOf(_planes, plane);
+        if (face < 0) return default;
+        double least = double.PositiveInfinity;
+        double greatest = double.NegativeInfinity;
+        foreach (int corner in FaceCorners(face))
+        {
+            double reach = direction.Dot(_corners[corner]);
+            least = Math.Min(least, reach);
+            greatest = Math.Max(greatest, reach);
+        }
+
+        return (least, greatest);
+    }
+
     /// <summary>The same solid in the coordinates of <paramref name="frame"/>, which is given in this solid's coordinates.</summary>
     public ConvexSolid ToLocal(Frame3D frame)
     {

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Ringwright.Core.Geometry;
 
 /// <summary>All points p of space with <c>Normal · p &lt;= Offset</c>; the normal has unit length and points out of the half-space.</summary>
@@ -31,4 +33,7 @@ public readonly record struct HalfSpace(Vector3D Normal, double Offset)
         double inverse = 1 / level.Length;
         return new(inverse * level, inverse * (Offset - (Normal.Z * z)));
     }
+
+    /// <summary>Normal and offset; the generated text would follow <see cref="Complement"/> without end.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Normal} · p <= {Offset}");
 }

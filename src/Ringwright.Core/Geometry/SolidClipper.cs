@@ -85,7 +85,8 @@ internal ref struct SolidClipper
     private void CutFace(int face)
     {
         ReadOnlySpan<int> loop = _solid.FaceCorners(face);
-        if (!AnyInside(loop)) return;
+        (bool inside, bool reached) = Sides(loop);
+        if (!inside) return;
         int start = _loopCount;
         for (int i = 0; i < loop.Length; i++)
         {
@@ -96,15 +97,22 @@ internal ref struct SolidClipper
             if (da * _distances[b] < 0) _loops[_loopCount++] = Crossing(a, b);
         }
 
-        NoteOpenEdges(start);
+        if (reached) NoteOpenEdges(start);
         Close(_solid.Planes[face], _solid.Tags[face]);
     }
 
-    private readonly bool AnyInside(ReadOnlySpan<int> loop)
+    // Whether the face has a corner inside, and one on the cutting plane or beyond.
+    private readonly (bool Inside, bool Reached) Sides(ReadOnlySpan<int> loop)
     {
+        bool inside = false;
+        bool reached = false;
         foreach (int corner in loop)
-            if (_distances[corner] < 0) return true;
-        return false;
+        {
+            inside |= _distances[corner] < 0;
+            reached |= _distances[corner] >= 0;
+        }
+
+        return (inside, reached);
     }
 
     private int Kept(int corner)

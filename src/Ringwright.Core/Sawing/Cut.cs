@@ -16,5 +16,5 @@ public sealed record Cut(int Number, BoardEdge Edge, BoardSide Down, double Angl
     public HalfSpace Rest => Piece.Moved(Kerf).Complement;
 
     /// <summary>The side that was up.</summary>
-    public BoardSide Up => Down == BoardSide.Bottom ? BoardSide.Top : BoardSide.Bottom;
+    public BoardSide Up => Down.Opposite();
 }

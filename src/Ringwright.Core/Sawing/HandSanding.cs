@@ -22,13 +22,15 @@ internal static class HandSanding
         return wedge with { Solid = solid, Minus = minus, Plus = plus };
     }
 
+    // A face of which nothing is left cannot be sanded.
     // Removal r(t) = AtTip + slope (t - tip) along the face is a plane again: (n + slope u) · p <= d - AtTip + slope tip.
     private static HalfSpace Face(WedgeShape wedge, HalfSpace face, FaceSanding sanding)
     {
-        if (wedge.Solid.IsEmpty || (sanding.AtRim == 0 && sanding.AtTip == 0)) return face;
+        if (sanding.AtRim == 0 && sanding.AtTip == 0) return face;
         Vector3D along = face.Normal.Cross(wedge.Up).Normalized();
         if (along.Dot(wedge.Rim.Normal) < 0) along = -along;
-        (double tip, double rim) = wedge.Solid.Extent(along);
+        (double tip, double rim) = wedge.Solid.FaceExtent(face, along);
+        if (rim - tip <= ConvexSolid.OnPlane) return face;
         double slope = (sanding.AtRim - sanding.AtTip) / (rim - tip);
         Vector3D normal = face.Normal + (slope * along);
         double stretch = 1 / normal.Length;
@@ -37,13 +39,12 @@ internal static class HandSanding
 
     private static ConvexSolid Edges(WedgeShape wedge, Sanding sanding)
     {
-        ConvexSolid solid = wedge.Solid;
+        // Where a tip flat separates the faces by more than the rounding, the first removes nothing; at a sharp tip it takes all.
+        double both = Math.Max(sanding.Minus.TipRadius, sanding.Plus.TipRadius);
+        ConvexSolid solid = EdgeRounding.Round(wedge.Solid, wedge.Minus, wedge.Plus, both);
         solid = EdgeRounding.Round(solid, wedge.Minus, wedge.Rim, sanding.Minus.RimRadius);
         solid = EdgeRounding.Round(solid, wedge.Plus, wedge.Rim, sanding.Plus.RimRadius);
         solid = EdgeRounding.Round(solid, wedge.Minus, wedge.Far, sanding.Minus.TipRadius);
-        solid = EdgeRounding.Round(solid, wedge.Plus, wedge.Far, sanding.Plus.TipRadius);
-        // Where a tip flat separates the faces by more than the rounding, this last one removes nothing.
-        double both = Math.Max(sanding.Minus.TipRadius, sanding.Plus.TipRadius);
-        return EdgeRounding.Round(solid, wedge.Minus, wedge.Plus, both);
+        return EdgeRounding.Round(solid, wedge.Plus, wedge.Far, sanding.Plus.TipRadius);
     }
 }

@@ -139,14 +139,13 @@ public sealed class SawSimulator
     private WedgeShape Shape(Cut before, Cut cut, ConvexSolid piece, out bool plusIsNew)
     {
         BoardBlank blank = _job.Board;
-        BoardEdge farEdge = cut.Edge == BoardEdge.Edge1 ? BoardEdge.Edge2 : BoardEdge.Edge1;
         HalfSpace down = blank.Plane(cut.Down);
         HalfSpace rim = blank.Plane(cut.Edge);
         HalfSpace old = before.Rest;
         plusIsNew = (-down.Normal).Cross(rim.Normal).X > 0;
         HalfSpace plus = plusIsNew ? cut.Piece : old;
         HalfSpace minus = plusIsNew ? old : cut.Piece;
-        return new(piece, minus, plus, rim, blank.Plane(farEdge), down, blank.Plane(cut.Up));
+        return new(piece, minus, plus, rim, blank.Plane(cut.Edge.Opposite()), down, blank.Plane(cut.Up));
     }
 
     private string Explanation() => _reason switch

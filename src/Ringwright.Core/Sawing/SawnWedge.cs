@@ -70,7 +70,7 @@ public sealed class SawnWedge
 
     private int RimTag => FaceTag.Of(Marks.RimEdge);
 
-    private int FarTag => FaceTag.Of(Marks.RimEdge == BoardEdge.Edge1 ? BoardEdge.Edge2 : BoardEdge.Edge1);
+    private int FarTag => FaceTag.Of(Marks.RimEdge.Opposite());
 
     /// <summary>The cross-section at height <paramref name="z"/> mm, in the wedge frame; empty outside the wedge.</summary>
     public ConvexPolygon Section(double z) => Solid.Section(z);
@@ -97,8 +97,7 @@ public sealed class SawnWedge
     /// </summary>
     public SawnWedge TurnedOver()
     {
-        BoardSide up = Marks.Up == BoardSide.Top ? BoardSide.Bottom : BoardSide.Top;
-        var marks = new PieceMarks(Marks.Number, up, Marks.RimEdge, Marks.PlusCut, Marks.MinusCut);
+        var marks = new PieceMarks(Marks.Number, Marks.Up.Opposite(), Marks.RimEdge, Marks.PlusCut, Marks.MinusCut);
         var shape = _shape with { Minus = _shape.Plus, Plus = _shape.Minus, Down = _shape.Upper, Upper = _shape.Down };
         return new(marks, AsSawn, shape, _level);
     }
