@@ -115,14 +115,7 @@ public sealed class ConvexSolid
     }
 
     /// <summary>The same solid, given in the coordinates of <paramref name="frame"/>, in the frame's outer coordinates.</summary>
-    public ConvexSolid ToOuter(Frame3D frame)
-    {
-        var corners = new Vector3D[_corners.Length];
-        for (int i = 0; i < corners.Length; i++) corners[i] = frame.ToOuter(_corners[i]);
-        var planes = new HalfSpace[_planes.Length];
-        for (int i = 0; i < planes.Length; i++) planes[i] = frame.ToOuter(_planes[i]);
-        return new(corners, _loops, _starts, planes, _tags);
-    }
+    public ConvexSolid ToOuter(Frame3D frame) => ToLocal(frame.Inverse);
 
     /// <summary>
     /// The cross-section at level <paramref name="z"/> mm, from the exact planes of the faces (so it is as good on the

@@ -13,6 +13,13 @@ public readonly record struct Frame3D(Vector3D X, Vector3D Y, Vector3D Z, Vector
     /// <summary>The outer frame itself.</summary>
     public static Frame3D Identity => new(new(1, 0, 0), new(0, 1, 0), new(0, 0, 1), default);
 
+    /// <summary>The outer frame laid into this one: leads the other way.</summary>
+    public Frame3D Inverse => new(
+        new(X.X, Y.X, Z.X), new(X.Y, Y.Y, Z.Y), new(X.Z, Y.Z, Z.Z), new(-X.Dot(Origin), -Y.Dot(Origin), -Z.Dot(Origin)));
+
+    /// <summary>Its directions and origin; the generated text would follow <see cref="Inverse"/> without end.</summary>
+    public override string ToString() => $"x {X}, y {Y}, z {Z}, origin {Origin}";
+
     /// <summary>A point of the frame in outer coordinates, mm.</summary>
     public Vector3D ToOuter(Vector3D point) => Origin + TurnToOuter(point);
 

@@ -72,7 +72,7 @@ public sealed record TestCut(
 
     // From the first cut's end: three wedges and a width show what the cut did to the board.
     private static double Shown(BoardBlank board, SawSetup saw, Cut first) =>
-        -first.Rest.Offset + (3 * saw.StopDistance) + (2 * board.Width);
+        -first.Rest.Offset + (3 * saw.StopDistance) + board.Width;
 
     private static double Gap(ConvexPolygon piece, HalfPlane farEdge)
     {

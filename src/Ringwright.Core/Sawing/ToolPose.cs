@@ -5,7 +5,7 @@ namespace Ringwright.Core.Sawing;
 /// <summary>
 /// How wood lies at a tool, in the wood's own coordinates: one face down on the table, one long edge against the fence.
 /// </summary>
-/// <param name="Along">Along the fence from the wood that is kept apart by the cut towards the blade: out of the piece's new face.</param>
+/// <param name="Along">Along the fence, out of the face that the tool makes on the piece.</param>
 /// <param name="Across">From the fence across the table, square to Along.</param>
 /// <param name="Up">Off the table.</param>
 /// <param name="Foot">A point where table and fence meet, mm.</param>

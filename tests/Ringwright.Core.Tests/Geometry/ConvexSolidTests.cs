@@ -52,7 +52,7 @@ public class ConvexSolidTests
             sum += sign * Math.Pow(Math.Max(0, rest), 3);
         }
 
-        Assert.Equal(sum / (6 * a * b * c), part.Volume, 8);
+        Assert.Equal(sum / (6 * a * b * c), part.Volume, 1e-8);
     });
 
     [Fact]
@@ -69,7 +69,7 @@ public class ConvexSolidTests
             SolidChecks.AssertSound(rest);
         }
 
-        Assert.Equal(1, off + rest.Volume, 7);
+        Assert.Equal(1, off + rest.Volume, 1e-7);
     });
 
     [Fact]
@@ -90,7 +90,7 @@ public class ConvexSolidTests
         ConvexSolid part = Box(2, 1, 1).Clip(HalfSpace.Through(new(at, 0.5, 0.5), new(1, turn, lean)), 9);
         if (part.HasFace(FaceTag.FarEnd)) return;
         double simpson = (part.Section(0).Area + (4 * part.Section(0.5).Area) + part.Section(1).Area) / 6;
-        Assert.Equal(part.Volume, simpson, 9);
+        Assert.Equal(part.Volume, simpson, 1e-9);
     });
 
     [Fact]
@@ -110,13 +110,21 @@ public class ConvexSolidTests
         if (x.Length < 0.01) return;
         x = x.Normalized();
         var frame = new Frame3D(x, z.Cross(x), z, a);
-        Assert.Equal(0, (frame.ToOuter(frame.ToLocal(p)) - p).Length, 12);
-        Assert.Equal(half.Distance(p), frame.ToLocal(half).Distance(frame.ToLocal(p)), 12);
-        Assert.Equal(half.Distance(p), frame.ToOuter(frame.ToLocal(half)).Distance(p), 12);
+        Assert.Equal(0, (frame.ToOuter(frame.ToLocal(p)) - p).Length, 1e-12);
+        Assert.Equal(half.Distance(p), frame.ToLocal(half).Distance(frame.ToLocal(p)), 1e-12);
+        Assert.Equal(half.Distance(p), frame.ToOuter(frame.ToLocal(half)).Distance(p), 1e-12);
         ConvexSolid cut = UnitCube.Clip(half, 9);
-        Assert.Equal(cut.Volume, cut.ToLocal(frame).Volume, 12);
-        Assert.Equal(cut.Volume, cut.ToOuter(frame).Volume, 12);
+        Assert.Equal(cut.Volume, cut.ToLocal(frame).Volume, 1e-12);
+        Assert.Equal(cut.Volume, cut.ToOuter(frame).Volume, 1e-12);
     });
+
+    [Fact]
+    public void Planes_and_frames_can_be_told_as_text()
+    {
+        Assert.Contains("<= 2.5", new HalfSpace(new(1, 0, 0), 2.5).ToString(), StringComparison.Ordinal);
+        Assert.Contains("<= 2.5", new HalfPlane(new(1, 0), 2.5).ToString(), StringComparison.Ordinal);
+        Assert.Contains("origin", Frame3D.Identity.ToString(), StringComparison.Ordinal);
+    }
 
     private static ConvexSolid Box(double x, double y, double z) => new BoardBlank(x, y, z).Solid();
 }

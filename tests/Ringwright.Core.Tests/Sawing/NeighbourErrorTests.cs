@@ -8,7 +8,7 @@ namespace Ringwright.Core.Tests.Sawing;
 /// </summary>
 public class NeighbourErrorTests
 {
-    private const int Runs = 3000;
+    private const int Runs = 1500;
     private const double Sigma = 0.1 * Shop.Degree;
     private static readonly Variation Seating = new() { SeatingDeviation = Sigma };
 

@@ -14,8 +14,8 @@ public class SawRunPropertyTests
         SawVolumes v = SawSimulator.Run(job).Volumes;
         double sum = v.Wedges + v.Kerf + v.Squaring + v.FirstOffcut + v.Remainder;
         Assert.InRange(sum / job.Board.Volume, 1 - 1e-9, 1 + 1e-9);
-        Assert.InRange(v.SandingDust, 0, v.Wedges + 1e-6);
-    }, iter: 400);
+        Assert.InRange(v.SandingDust, -1e-6, v.Wedges + 1e-6);
+    }, iter: 200);
 
     [Fact]
     public void Every_piece_is_convex_closed_and_finite() => RandomJobs.Any.Sample(job =>
@@ -43,7 +43,7 @@ public class SawRunPropertyTests
         Assert.Equal(a.Volumes, b.Volumes);
         for (int i = 0; i < a.Wedges.Length; i++)
             Assert.True(a.Wedges[i].Solid.Corners.SequenceEqual(b.Wedges[i].Solid.Corners));
-    }, iter: 100);
+    }, iter: 40);
 
     [Fact]
     public void Another_seed_gives_another_run()
@@ -73,7 +73,7 @@ public class SawRunPropertyTests
         }
 
         Assert.Equal(rest.Area, run.Remainder.Section(level).Area, 1e-4);
-    }, iter: 60);
+    }, iter: 30);
 
     private static Polygon Polygon(ConvexPolygon polygon) => new(new LinearRing(
         [.. polygon.Vertices.Append(polygon.Vertices[0]).Select(v => new Coordinate(v.X, v.Y))]));
