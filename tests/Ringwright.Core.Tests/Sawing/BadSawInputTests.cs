@@ -4,7 +4,7 @@ namespace Ringwright.Core.Tests.Sawing;
 
 public class BadSawInputTests
 {
-    private static readonly SawJob Good = Shop.Job(Shop.Sled());
+    private static readonly SawJob Good = Example.Job(Example.Sled());
 
     public static TheoryData<SawJob, string> Bad => new()
     {
@@ -19,8 +19,8 @@ public class BadSawInputTests
         { Good with { Saw = Good.Saw with { StopDistance = 0 } }, "stop distance" },
         { Good with { Saw = Good.Saw with { BladeLean = 1 } }, "blade lean" },
         { Good with { Saw = Good.Saw with { HoldingLength = double.NaN } }, "holding length" },
-        { Good with { Saw = Good.Saw with { Jig = Shop.Sled(0, 0) } }, "wedge angle" },
-        { Good with { Saw = Good.Saw with { Jig = Shop.Mitre(-0.1) } }, "first fence: angle" },
+        { Good with { Saw = Good.Saw with { Jig = Example.Sled(0, 0) } }, "wedge angle" },
+        { Good with { Saw = Good.Saw with { Jig = Example.Mitre(-0.1) } }, "first fence: angle" },
         { Good with { Saw = Good.Saw with { Jig = new TwoFenceSled(new(0.2), new(0.2, 0.3)) } }, "second fence: error" },
         { Good with { Variation = new() { SeatingDeviation = -0.001 } }, "seating error: deviation" },
         { Good with { Variation = new() { StopDeviation = 2 } }, "stop error: deviation" },

@@ -14,20 +14,20 @@ public class BoardShapeTests
     [InlineData(false)]
     public void A_board_wider_at_the_far_end_changes_every_wedge_by_the_angle_between_its_edges(bool sled)
     {
-        SawJob job = Shop.Job(sled ? Shop.Sled() : Shop.Mitre());
+        SawJob job = Example.Job(sled ? Example.Sled() : Example.Mitre());
         SawRun run = SawSimulator.Run(job with { Board = job.Board with { WidthChange = Change } });
         double between = Math.Atan(Change / job.Board.Length);
-        Assert.All(run.Wedges, wedge => Assert.Equal((2 * Shop.Half) - between, wedge.Angle, 12));
+        Assert.All(run.Wedges, wedge => Assert.Equal((2 * Example.Half) - between, wedge.Angle, 12));
     }
 
     [Fact]
     public void Uneven_thickness_never_matters_to_the_joints_when_the_board_is_not_turned()
     {
-        SawJob job = Shop.Job(Shop.Sled());
+        SawJob job = Example.Job(Example.Sled());
         SawRun run = SawSimulator.Run(job with { Board = job.Board with { ThicknessChange = Change } });
         Assert.All(run.Wedges, wedge =>
         {
-            Assert.Equal(2 * Shop.Half, wedge.Angle, 13);
+            Assert.Equal(2 * Example.Half, wedge.Angle, 13);
             Assert.Equal(0, wedge.PlusFace.Normal.Z, 13);
         });
     }
@@ -35,9 +35,9 @@ public class BoardShapeTests
     [Fact]
     public void Uneven_thickness_leans_one_face_of_every_flipped_wedge()
     {
-        SawJob job = Shop.Job(Shop.Mitre());
+        SawJob job = Example.Job(Example.Mitre());
         SawRun run = SawSimulator.Run(job with { Board = job.Board with { ThicknessChange = Change } });
-        double slope = Change / job.Board.Length * Math.Cos(Shop.Half);
+        double slope = Change / job.Board.Length * Math.Cos(Example.Half);
         Assert.All(run.Wedges, wedge => Assert.Equal(slope, Math.Abs(wedge.Taper), 5));
     }
 
@@ -53,7 +53,7 @@ public class BoardShapeTests
     [Fact]
     public void A_wedge_remembers_where_in_the_board_it_was()
     {
-        SawRun run = SawSimulator.Run(Shop.Job(Shop.Mitre()));
+        SawRun run = SawSimulator.Run(Example.Job(Example.Mitre()));
         double last = double.NegativeInfinity;
         foreach (SawnWedge wedge in run.Wedges)
         {

@@ -11,7 +11,7 @@ internal static class RandomJobs
         (length, width, thickness, wider, thicker) => new BoardBlank(length, width, thickness) { WidthChange = wider, ThicknessChange = thicker });
 
     private static readonly Gen<Fence> Fence = Gen.Select(
-        Gen.Double[1, 35], Gen.Double[-0.5, 0.5], (angle, error) => new Fence(angle * Shop.Degree, error * Shop.Degree));
+        Gen.Double[1, 35], Gen.Double[-0.5, 0.5], (angle, error) => new Fence(angle * Example.Degree, error * Example.Degree));
 
     private static readonly Gen<Jig> Jig = Gen.OneOf(
         Gen.Select(Fence, Fence, Gen.Bool, (a, b, square) => (Jig)new TwoFenceSled(square ? new(0, a.Error) : a, b)),
@@ -23,7 +23,7 @@ internal static class RandomJobs
         Gen.OneOf(Gen.Const(0.0), Gen.Double[1, 10]), Gen.OneOf(Gen.Const(0.0), Gen.Double[0, 3]), Gen.Double[0, 100]);
 
     private static readonly Gen<Variation> Vary = Gen.Select(Gen.Double[0, 0.3], Gen.Double[0, 0.01], Gen.Double[0, 0.02], (seat, stop, kerf) =>
-        new Variation { SeatingDeviation = seat * Shop.Degree, StopDeviation = stop, KerfDeviation = kerf });
+        new Variation { SeatingDeviation = seat * Example.Degree, StopDeviation = stop, KerfDeviation = kerf });
 
     private static readonly Gen<FaceSanding> Face = Gen.OneOf(
         Gen.Const(default(FaceSanding)),
@@ -33,7 +33,7 @@ internal static class RandomJobs
     private static readonly Gen<DiscSander?> Sander = Gen.OneOf(
         Gen.Const((DiscSander?)null),
         Gen.Select(Fence, Gen.Double[0, 1], Gen.Double[-2, 2], Gen.Bool, (fence, oversize, lean, over) =>
-            (DiscSander?)new DiscSander(fence, oversize) { TableLean = lean * Shop.Degree, TurnedOver = over, SeatingDeviation = 0.002 }));
+            (DiscSander?)new DiscSander(fence, oversize) { TableLean = lean * Example.Degree, TurnedOver = over, SeatingDeviation = 0.002 }));
 
     /// <summary>Any job.</summary>
     public static Gen<SawJob> Any { get; } = Gen.Select(Board, Jig, Saw, Vary, Face, Face, Sander, Gen.ULong, (board, jig, saw, vary, minus, plus, sander, seed) =>
@@ -41,7 +41,7 @@ internal static class RandomJobs
         double point = board.Width * (Math.Tan(jig.FenceAt(BoardEdge.Edge1).Angle) + Math.Tan(jig.FenceAt(BoardEdge.Edge2).Angle));
         var setup = new SawSetup(jig, Math.Max(0.1, saw.Stop * point), saw.Kerf)
         {
-            BladeLean = saw.Lean * Shop.Degree,
+            BladeLean = saw.Lean * Example.Degree,
             SquaringTrim = saw.Trim,
             FirstOffcutTip = saw.Tip,
             HoldingLength = saw.Hold,

@@ -48,7 +48,7 @@ public class SawRunPropertyTests
     [Fact]
     public void Another_seed_gives_another_run()
     {
-        SawJob job = Shop.Job(Shop.Sled()) with { Variation = new() { SeatingDeviation = 0.001 } };
+        SawJob job = Example.Job(Example.Sled()) with { Variation = new() { SeatingDeviation = 0.001 } };
         Assert.NotEqual(SawSimulator.Run(job with { Seed = 1 }).Cuts[3].Angle, SawSimulator.Run(job with { Seed = 2 }).Cuts[3].Angle);
     }
 

@@ -10,14 +10,14 @@ public class WedgeSizeTests
     [InlineData(1)]
     public void A_wedge_has_the_flats_of_the_plan(int tip)
     {
-        SawRun run = SawSimulator.Run(Shop.Job(Shop.Sled(), tip));
-        Assert.Equal(Shop.Segments, run.Wedges.Length);
+        SawRun run = SawSimulator.Run(Example.Job(Example.Sled(), tip));
+        Assert.Equal(Example.Segments, run.Wedges.Length);
         Assert.All(run.Wedges, wedge =>
         {
-            Assert.Equal(2 * Shop.Half, wedge.Angle, 13);
-            Assert.Equal(Shop.Rim(tip), wedge.RimLength(10), 10);
+            Assert.Equal(2 * Example.Half, wedge.Angle, 13);
+            Assert.Equal(Example.Rim(tip), wedge.RimLength(10), 10);
             Assert.Equal(tip, wedge.TipLength(10), 10);
-            Assert.Equal((Shop.Rim(tip) + tip) / 2 * Shop.Width * Shop.Thickness, wedge.Solid.Volume, 7);
+            Assert.Equal((Example.Rim(tip) + tip) / 2 * Example.Width * Example.Thickness, wedge.Solid.Volume, 7);
         });
     }
 
@@ -25,9 +25,9 @@ public class WedgeSizeTests
     [Fact]
     public void The_board_shrinks_as_the_plan_says()
     {
-        double one = SawSimulator.Run(Shop.Job(Shop.Sled(), 1, 2)).ShortestEdgeLeft;
-        double later = SawSimulator.Run(Shop.Job(Shop.Sled(), 1, 12)).ShortestEdgeLeft;
-        double each = ((Shop.Rim(1) + 1) / 2) + (Shop.Kerf / Math.Cos(Shop.Half));
+        double one = SawSimulator.Run(Example.Job(Example.Sled(), 1, 2)).ShortestEdgeLeft;
+        double later = SawSimulator.Run(Example.Job(Example.Sled(), 1, 12)).ShortestEdgeLeft;
+        double each = ((Example.Rim(1) + 1) / 2) + (Example.Kerf / Math.Cos(Example.Half));
         Assert.Equal(10 * each, one - later, 10);
     }
 
@@ -41,26 +41,26 @@ public class WedgeSizeTests
         const double radius = 12.7;
         double half = Math.PI / n;
         double rim = 2 * radius * Math.Tan(half);
-        SawRun run = SawSimulator.Run(new(new(300, radius, 30), new(Shop.Mitre(half), rim, 1), n));
+        SawRun run = SawSimulator.Run(new(new(300, radius, 30), new(Example.Mitre(half), rim, 1), n));
         double area = 0;
         foreach (SawnWedge wedge in run.Wedges) area += wedge.Section(15).Area;
         Assert.Equal(n, run.Wedges.Length);
         Assert.Equal(areaRatio, area / (radius * radius), 4);
         Assert.Equal(sideRatio, run.Wedges[3].RimLength(15) / radius, 4);
-        Assert.Equal(2 * Math.PI, Shop.SumOfAngles(run), 12);
+        Assert.Equal(2 * Math.PI, Example.SumOfAngles(run), 12);
     }
 
     [Fact]
     public void The_wedge_frame_points_to_the_rim_and_lies_in_the_middle()
     {
-        foreach (SawnWedge wedge in SawSimulator.Run(Shop.Job(Shop.Sled())).Wedges)
+        foreach (SawnWedge wedge in SawSimulator.Run(Example.Job(Example.Sled())).Wedges)
         {
             (double tip, double rim) = wedge.Solid.Extent(new(1, 0, 0));
-            Assert.Equal(Shop.Width / 2, rim, 10);
-            Assert.Equal(-Shop.Width / 2, tip, 10);
+            Assert.Equal(Example.Width / 2, rim, 10);
+            Assert.Equal(-Example.Width / 2, tip, 10);
             (double bottom, double top) = wedge.Solid.Extent(new(0, 0, 1));
             Assert.Equal(0, bottom, 10);
-            Assert.Equal(Shop.Thickness, top, 10);
+            Assert.Equal(Example.Thickness, top, 10);
             (double right, double left) = wedge.Solid.Extent(new(0, 1, 0));
             Assert.Equal(0, left + right, 10);
             Assert.True(wedge.PlusFace.Normal.Y > 0.9 && wedge.MinusFace.Normal.Y < -0.9);
@@ -71,11 +71,11 @@ public class WedgeSizeTests
     [Fact]
     public void A_squared_end_and_the_first_offcut_come_off_before_the_first_wedge()
     {
-        SawJob job = Shop.Job(Shop.Sled());
+        SawJob job = Example.Job(Example.Sled());
         SawRun run = SawSimulator.Run(job with { Saw = job.Saw with { SquaringTrim = 6, FirstOffcutTip = 2 } });
         Assert.Equal(2, run.Offcuts.Length);
-        Assert.Equal(6 * Shop.Width * Shop.Thickness, run.Volumes.Squaring, 8);
-        double offcut = (2 + (Shop.Width * Math.Tan(Shop.Half) / 2)) * Shop.Width * Shop.Thickness;
+        Assert.Equal(6 * Example.Width * Example.Thickness, run.Volumes.Squaring, 8);
+        double offcut = (2 + (Example.Width * Math.Tan(Example.Half) / 2)) * Example.Width * Example.Thickness;
         Assert.Equal(offcut, run.Volumes.FirstOffcut, 8);
         Assert.Equal([0, 1, 2], run.Cuts.Take(3).Select(cut => cut.Number));
     }
@@ -83,9 +83,9 @@ public class WedgeSizeTests
     [Fact]
     public void The_run_ends_where_the_board_must_be_held()
     {
-        SawJob job = Shop.Job(Shop.Sled(), 1, 100);
+        SawJob job = Example.Job(Example.Sled(), 1, 100);
         SawRun run = SawSimulator.Run(job with { Saw = job.Saw with { HoldingLength = 120 } });
-        double each = ((Shop.Rim(1) + 1) / 2) + (Shop.Kerf / Math.Cos(Shop.Half));
+        double each = ((Example.Rim(1) + 1) / 2) + (Example.Kerf / Math.Cos(Example.Half));
         Assert.Equal(StopReason.LengthUsedUp, run.Reason);
         Assert.Equal(180, run.NoCutBeyond);
         Assert.InRange(run.ShortestEdgeLeft, 120, 120 + (2 * each));

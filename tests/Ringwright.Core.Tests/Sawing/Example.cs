@@ -3,7 +3,7 @@ using Ringwright.Core.Sawing;
 namespace Ringwright.Core.Tests.Sawing;
 
 /// <summary>Jobs the tests start from: a small board, 18 wedges, half angle 10°.</summary>
-internal static class Shop
+internal static class Example
 {
     public const double Degree = Math.PI / 180;
     public const int Segments = 18;
