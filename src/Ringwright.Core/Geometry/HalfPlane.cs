@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Ringwright.Core.Geometry;
 
 /// <summary>All points p of a plane with <c>Normal · p &lt;= Offset</c>; the normal has unit length and points out of the half-plane.</summary>
@@ -18,4 +20,7 @@ public readonly record struct HalfPlane(Vector2D Normal, double Offset)
         Vector2D outward = (1 / along.Length) * new Vector2D(along.Y, -along.X);
         return new(outward, outward.Dot(from));
     }
+
+    /// <summary>Normal and offset; the generated text would follow <see cref="Complement"/> without end.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Normal} · p <= {Offset}");
 }

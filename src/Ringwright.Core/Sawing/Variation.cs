@@ -1,0 +1,37 @@
+namespace Ringwright.Core.Sawing;
+
+/// <summary>
+/// What differs from cut to cut at the saw: normal, independent from cut to cut. One cut makes two faces, so the end of
+/// one wedge and the start of the next share its draw.
+/// </summary>
+public sealed record Variation
+{
+    private const double Degree = Math.PI / 180;
+
+    /// <summary>No variation at all.</summary>
+    public static Variation None { get; } = new();
+
+    /// <summary>Mean of the angle by which the board is seated wrongly, rad; positive makes the cut's angle greater.</summary>
+    public double SeatingMean { get; init; }
+
+    /// <summary>Standard deviation of the seating angle, rad.</summary>
+    public double SeatingDeviation { get; init; }
+
+    /// <summary>Mean error of the length set by the stop, mm; positive makes the wedge longer.</summary>
+    public double StopMean { get; init; }
+
+    /// <summary>Standard deviation of the length set by the stop, mm.</summary>
+    public double StopDeviation { get; init; }
+
+    /// <summary>Standard deviation of the kerf's width, mm.</summary>
+    public double KerfDeviation { get; init; }
+
+    internal void Check(SawSetup saw)
+    {
+        Require.Angle("seating error: mean", SeatingMean, -5 * Degree, 5 * Degree);
+        Require.Angle("seating error: deviation", SeatingDeviation, 0, 0.5 * Degree);
+        Require.Between("stop error: mean", StopMean, -saw.StopDistance / 2, saw.StopDistance / 2, "mm");
+        Require.Spread("stop error: deviation", StopDeviation, saw.StopDistance + StopMean, 10, "mm");
+        Require.Spread("kerf wander: deviation", KerfDeviation, saw.Kerf, 5, "mm");
+    }
+}
