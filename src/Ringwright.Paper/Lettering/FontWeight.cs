@@ -1,0 +1,14 @@
+namespace Ringwright.Paper.Lettering;
+
+/// <summary>How heavy the letters are; the number is the weight in the OpenType sense.</summary>
+public enum FontWeight
+{
+    /// <summary>Running text and dimensions.</summary>
+    Regular = 400,
+
+    /// <summary>Table headers and captions that lead.</summary>
+    Medium = 500,
+
+    /// <summary>Headings and key figures.</summary>
+    SemiBold = 600,
+}
