@@ -9,7 +9,7 @@ namespace Ringwright.Paper.Blocks;
 internal sealed partial class ColumnSetting
 {
     /// <summary>How headers are set.</summary>
-    public static readonly TextStyle HeaderStyle = TypeScale.Caption with { Weight = FontWeight.Medium };
+    public static readonly TextStyle HeaderStyle = TypeScale.Caption with { Weight = FontWeight.SemiBold };
 
     private const double Gap = 5;         // between columns
     private const double LeastWords = 14; // narrower, words fall apart
@@ -19,7 +19,7 @@ internal sealed partial class ColumnSetting
 
     private ColumnSetting(TableColumn column, IReadOnlyList<string> cells, TextStyle style)
     {
-        (Kind, _style) = (column.Kind, style);
+        (Kind, _style) = (column.Kind, style with { Tabular = column.Kind == ColumnKind.Numbers });
         double header = LongestWord(column.Header);
         if (Kind == ColumnKind.Numbers)
         {

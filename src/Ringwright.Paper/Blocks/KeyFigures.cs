@@ -5,7 +5,7 @@ namespace Ringwright.Paper.Blocks;
 
 /// <summary>A number to read from a metre away.</summary>
 /// <param name="Caption">What it is, in small letters above it.</param>
-/// <param name="Value">The number as it is read; fractions are set as fractions.</param>
+/// <param name="Value">The number as it is read, a degree sign with it; fractions are set as fractions.</param>
 /// <param name="Unit">Its unit, smaller behind it; may be empty.</param>
 /// <param name="Note">A few words in small letters below it; none when absent.</param>
 public sealed record KeyFigure(string Caption, string Value, string Unit = "", string? Note = null);

@@ -27,7 +27,7 @@ public enum ListMark
 /// <param name="style">How they are set; <see cref="TypeScale.Body"/> when absent.</param>
 public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextStyle? style = null) : IBlock
 {
-    private const double ItemGap = 1.4;
+    private const double ItemGap = 2.8;
 
     private readonly TextStyle _style = style ?? TypeScale.Body;
 

@@ -24,7 +24,8 @@ public sealed record TableColumn(string Header, ColumnKind Kind = ColumnKind.Wor
 /// </summary>
 public sealed class Table : IBlock
 {
-    private const double CellGap = 1.5; // above and below the letters of a row
+    private const double Above = 2.1; // from a line to the capitals below it
+    private const double Below = 1.3; // from the descenders to the line below them
 
     private readonly IReadOnlyList<TableColumn> _columns;
     private readonly IReadOnlyList<IReadOnlyList<string>> _rows;
@@ -51,12 +52,12 @@ public sealed class Table : IBlock
         double bottom = box.Y + setting.Header.Max(Wrapping.HeightOf);
         for (int c = 0; c < _columns.Count; c++)
             Header(drawing, setting.Header[c], setting.Columns[c], box.X, bottom);
-        double y = bottom + CellGap;
+        double y = bottom + Below;
         Rule(drawing, box, y, Pens.Medium);
         for (int r = 0; r < _rows.Count; r++)
         {
             for (int c = 0; c < _columns.Count; c++)
-                setting.Columns[c].Draw(drawing, setting.Rows[r][c], new(box.X, y + CellGap));
+                setting.Columns[c].Draw(drawing, setting.Rows[r][c], new(box.X, y + Above));
             y += setting.HeightOf(r);
             Rule(drawing, box, y, Pens.Fine);
         }
@@ -99,8 +100,8 @@ public sealed class Table : IBlock
             [.. rows.Select(row => columns.Select((column, c) => column.Lines(row[c])).ToArray())];
 
         public double Height =>
-            Header.Max(Wrapping.HeightOf) + CellGap + Enumerable.Range(0, Rows.Count).Sum(HeightOf);
+            Header.Max(Wrapping.HeightOf) + Below + Enumerable.Range(0, Rows.Count).Sum(HeightOf);
 
-        public double HeightOf(int row) => Rows[row].Max(Wrapping.HeightOf) + (2 * CellGap);
+        public double HeightOf(int row) => Rows[row].Max(Wrapping.HeightOf) + Above + Below;
     }
 }

@@ -20,7 +20,7 @@ public static class AngularDimension
     /// <param name="from">First direction, radians from +x, clockwise as seen.</param>
     /// <param name="sweep">Angle from the first to the second direction, radians, positive clockwise as seen.</param>
     /// <param name="value">The value as it is to be read.</param>
-    /// <param name="edge">How far from the apex the drawn edges reach, mm: extension lines start there.</param>
+    /// <param name="edge">How far from the apex the drawn edges end towards the arc, mm: extension lines start there.</param>
     /// <param name="style">Lettering; <see cref="TypeScale.Dimension"/> when absent.</param>
     public static Drawing AngleDimension(
         this Drawing drawing, Vector2D apex, double radius, double from, double sweep, string value, double edge, TextStyle? style = null)
@@ -40,8 +40,11 @@ public static class AngularDimension
     private static void Extension(Drawing drawing, Vector2D apex, double edge, double radius, double angle)
     {
         const double Gap = 0.8;
-        if (edge + Gap < radius)
-            drawing.Line(apex + Vector2D.Polar(edge + Gap, angle), apex + Vector2D.Polar(radius + Over, angle), Pens.Fine);
+        int side = Math.Sign(radius - edge);
+        if (Math.Abs(radius - edge) > Gap)
+            drawing.Line(At(edge + (side * Gap)), At(radius + (side * Over)), Pens.Fine);
+
+        Vector2D At(double distance) => apex + Vector2D.Polar(distance, angle);
     }
 
     // The head lies on the chord over its own length, so that it follows the arc.

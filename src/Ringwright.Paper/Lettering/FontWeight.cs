@@ -6,9 +6,6 @@ public enum FontWeight
     /// <summary>Running text and dimensions.</summary>
     Regular = 400,
 
-    /// <summary>Table headers and captions that lead.</summary>
-    Medium = 500,
-
-    /// <summary>Headings and key figures.</summary>
+    /// <summary>Headings, table heads and key figures.</summary>
     SemiBold = 600,
 }

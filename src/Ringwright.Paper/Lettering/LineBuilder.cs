@@ -9,12 +9,21 @@ internal sealed class LineBuilder(TextStyle style)
     private readonly List<TextRun> _runs = [];
     private double _x;
 
-    /// <summary>Adds characters of one size.</summary>
+    /// <summary>Adds characters of the line's own size.</summary>
+    public void Add(string text) => AddRun(text, size: 1, rise: 0, Advance);
+
+    /// <summary>Adds a part of a fraction.</summary>
     /// <param name="text">The characters.</param>
     /// <param name="size">Size over the size of the line.</param>
     /// <param name="rise">Baseline above that of the line, over the height of a capital of the line.</param>
-    /// <param name="width">Advance of each character over the em, where it is not the typeface's.</param>
-    public void Add(string text, double size = 1, double rise = 0, double? width = null)
+    /// <param name="air">Room on either side of each character over the em.</param>
+    public void AddPart(string text, double size, double rise, double air = 0) =>
+        AddRun(text, size, rise, rune => _face.Advance(rune.Value) + (2 * air));
+
+    /// <summary>The finished line.</summary>
+    public TextLine Line() => new(string.Concat(_runs.Select(run => run.Text)), style, _runs, _x);
+
+    private void AddRun(string text, double size, double rise, Func<Rune, double> advance)
     {
         if (text.Length == 0)
             return;
@@ -23,9 +32,8 @@ internal sealed class LineBuilder(TextStyle style)
         double x = 0;
         foreach (Rune rune in text.EnumerateRunes())
         {
-            double natural = _face.Advance(rune.Value);
-            double cell = width ?? Cell(rune, natural);
-            offsets.Add(x + (em * (cell - natural) / 2));
+            double cell = advance(rune);
+            offsets.Add(x + (em * (cell - _face.Advance(rune.Value)) / 2)); // in the middle of its cell
             x += em * cell;
         }
 
@@ -33,9 +41,6 @@ internal sealed class LineBuilder(TextStyle style)
         _x += x;
     }
 
-    /// <summary>The finished line.</summary>
-    public TextLine Line() => new(string.Concat(_runs.Select(run => run.Text)), style, _runs, _x);
-
-    private double Cell(Rune rune, double natural) =>
-        style.Tabular && Rune.IsDigit(rune) && rune.IsAscii ? _face.DigitWidth : natural;
+    private double Advance(Rune rune) =>
+        style.Tabular && rune.IsAscii && Rune.IsDigit(rune) ? _face.DigitWidth : _face.Advance(rune.Value);
 }

@@ -87,29 +87,29 @@ public sealed class Sheet
     // The upright ruler stands at the left edge, the level one along the foot, its note beside it.
     private Box AddRulers()
     {
-        const double Strip = CheckRuler.Breadth + 3;
+        const double Foot = 15, Air = 3;
         Box room = Remaining;
-        Box foot = room.Below(room.Height - CheckRuler.Breadth);
+        Box foot = room.Below(room.Height - Foot);
         double tall = CheckRuler.Room * _correction.Down;
-        if (room.Height < Strip + tall)
-            throw new LayoutException($"The check rulers on \"{Name}\"", Strip + tall, room.Height);
-        PlaceCorrected(CheckRuler.Upright(), new(room.X, foot.Y - 3 - tall));
-        PlaceCorrected(CheckRuler.Across(), foot.TopLeft);
-        Note(foot.After((CheckRuler.Room * _correction.Across) + 4));
-        return room.After(Strip) with { Height = room.Height - Strip };
+        if (room.Height < Foot + Air + tall)
+            throw new LayoutException($"The check rulers on \"{Name}\"", Foot + Air + tall, room.Height);
+        PlaceCorrected(CheckRuler.Upright(), new(room.X, foot.Y - Air - tall));
+        PlaceCorrected(CheckRuler.Across(), new(foot.X, foot.Bottom - (CheckRuler.Breadth * _correction.Down)));
+        Note(foot.After((CheckRuler.Room * _correction.Across) + Air));
+        return room.After(CheckRuler.Breadth + Air) with { Height = room.Height - Foot - Air };
     }
 
     private void Note(Box box)
     {
         string state = string.Create(
             CultureInfo.InvariantCulture,
-            $"Print at actual size (100 %). Correction across {_correction.Across:0.0000}, down {_correction.Down:0.0000}.");
-        Column note = new(0.8, new Paragraph("Measure this: it must be exactly 100 mm.", TypeScale.Body with { Weight = FontWeight.SemiBold }),
+            $"Print at actual size (100 %).\nCorrection across {_correction.Across:0.0000}, down {_correction.Down:0.0000}.");
+        Column note = new(0.8, new Paragraph("Measure this:\nit must be exactly 100 mm.", TypeScale.Body with { Weight = FontWeight.SemiBold }),
             new Paragraph(state, TypeScale.Note));
         double height = note.HeightAt(box.Width);
-        if (height > box.Height + 2)
+        if (height > box.Height)
             throw new LayoutException($"The note at the check ruler on \"{Name}\"", height, box.Height);
-        note.Draw(Drawing, new Box(box.X, box.Centre.Y - (height / 2), box.Width, height));
+        note.Draw(Drawing, box.Below(box.Height - height));
     }
 
     private void PlaceCorrected(Drawing drawing, Vector2D at) =>

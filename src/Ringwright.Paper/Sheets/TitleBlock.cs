@@ -10,11 +10,11 @@ internal static class TitleBlock
     /// <summary>Height of the strip, mm.</summary>
     public const double Height = UpperRow + LowerRow;
 
-    private const double UpperRow = 11;
-    private const double LowerRow = 9;
+    private const double UpperRow = 12;
+    private const double LowerRow = 10;
     private const double PageWidth = 30;
     private const double Padding = 2;
-    private const double CaptionRoom = 4.4; // from the top of a cell to the top of its value
+    private const double CaptionRoom = 5; // from the top of a cell to the top of its value
 
     /// <summary>Draws the strip into a box of <see cref="Height"/>.</summary>
     public static void Draw(Drawing drawing, Box box, PacketTitle packet, SheetTitle sheet)
@@ -27,9 +27,9 @@ internal static class TitleBlock
             drawing,
             fields.Below(UpperRow),
             TypeScale.Body,
-            (0.22, "Scale", sheet.Scale),
-            (0.28, "Numbers in", packet.Units),
-            (0.22, "Date", packet.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+            (0.14, "Scale", sheet.Scale),
+            (0.38, "Numbers in", packet.Units),
+            (0.2, "Date", packet.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
             (0.28, "Drawn by", $"Ringwright {packet.Version}"));
         Page(drawing, box.After(fields.Width), sheet);
     }
@@ -48,7 +48,7 @@ internal static class TitleBlock
 
     private static void Cell(Drawing drawing, Box cell, string caption, string value, TextStyle style)
     {
-        drawing.Text(caption, new(cell.X + Padding, cell.Y + 1.4), TypeScale.Caption, Anchor.TopLeft);
+        drawing.Text(caption, new(cell.X + Padding, cell.Y + 1.6), TypeScale.Caption, Anchor.TopLeft);
         double room = cell.Height - CaptionRoom - 0.6;
         IReadOnlyList<TextLine> lines =
             Wrapping.InBox(value, style, cell.Width - (2 * Padding), room, TypeScale.Note.Height);
@@ -57,7 +57,7 @@ internal static class TitleBlock
 
     private static void Page(Drawing drawing, Box cell, SheetTitle sheet)
     {
-        drawing.Text("Page", new(cell.X + Padding, cell.Y + 1.4), TypeScale.Caption, Anchor.TopLeft);
+        drawing.Text("Page", new(cell.X + Padding, cell.Y + 1.6), TypeScale.Caption, Anchor.TopLeft);
         TextLine number = Wrapping.OneLine(
             $"{sheet.Number} of {sheet.Count}", TypeScale.Title, cell.Width - (2 * Padding), TypeScale.Note.Height);
         drawing.Text(number, new(cell.Centre.X, cell.Centre.Y + 1), Anchor.Middle);
