@@ -31,7 +31,13 @@ public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextSt
 
     private readonly TextStyle _style = style ?? TypeScale.Body;
 
-    private double Indent => 2.4 * _style.Height;
+    private double Indent => mark == ListMark.Number
+        ? Math.Max(2.4 * _style.Height, Typesetter.Set(Numeral(items.Count), NumeralStyle).Width + NumeralGap)
+        : 2.4 * _style.Height;
+
+    private double NumeralGap => 0.9 * _style.Height;
+
+    private TextStyle NumeralStyle => _style with { Weight = FontWeight.SemiBold, Tabular = true };
 
     /// <inheritdoc/>
     public double HeightAt(double width) =>
@@ -63,11 +69,7 @@ public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextSt
                 drawing.Fill(Outline.Circle(at + new Vector2D(h / 2, h / 2), 0.2 * h), Colour.Black);
                 break;
             case ListMark.Number:
-                drawing.Text(
-                    number.ToString(CultureInfo.InvariantCulture),
-                    at + new Vector2D(Indent - (0.9 * h), 0),
-                    _style with { Weight = FontWeight.SemiBold, Tabular = true },
-                    Anchor.TopRight);
+                drawing.Text(Numeral(number), at + new Vector2D(Indent - NumeralGap, 0), NumeralStyle, Anchor.TopRight);
                 break;
             case ListMark.Tick:
                 drawing.Stroke(Outline.Rectangle(new(at.X + 0.1, at.Y - (0.1 * h), 1.2 * h, 1.2 * h)), Pens.Fine);
@@ -77,6 +79,8 @@ public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextSt
                 break;
         }
     }
+
+    private static string Numeral(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     // The shape of a general warning sign (ISO 7010 W001): triangle and exclamation mark, in outline.
     private static void Triangle(Drawing drawing, Vector2D at, double h)

@@ -12,14 +12,8 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
     /// <summary>Lines and letters.</summary>
     public static Colour Black => default;
 
-    /// <summary>The paper.</summary>
-    public static Colour White { get; } = Grey(255);
-
     /// <summary>Captions: dark enough to print well (contrast to white 7.5 to 1).</summary>
     public static Colour Soft { get; } = Grey(84);
-
-    /// <summary>A light tone behind something, that survives a poor printer.</summary>
-    public static Colour Tint { get; } = Grey(238);
 
     /// <summary>A grey, 0 black to 255 white.</summary>
     public static Colour Grey(byte level) => new(level, level, level);

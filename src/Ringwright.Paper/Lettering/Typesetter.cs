@@ -46,11 +46,12 @@ public static partial class Typesetter
         line.AddPart(match.Groups["under"].Value, SmallFigure, rise: 0);
     }
 
-    private static string Clean(string text)
+    /// <summary>The text with a space for everything that is no character, so that every kind of file can hold it.</summary>
+    internal static string Clean(string text)
     {
         StringBuilder clean = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
-            clean.Append(Rune.IsControl(rune) ? " " : rune.ToString());
+            clean.Append(Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF ? " " : rune.ToString());
         return clean.ToString();
     }
 

@@ -9,11 +9,10 @@ public static class PdfWriter
     /// <summary>Points in a millimetre.</summary>
     public const double PointsPerMillimetre = 72 / 25.4;
 
-    private const float RasterDpi = 600; // only for what cannot be vector; the kit has nothing such
+    private const float StepsPerInch = 600; // of the stated page size; nothing here is drawn as dots
 
     /// <summary>
-    /// Writes the pages. Drawn lengths are exact; the size that the file states for a page is rounded to whole points
-    /// (0.35 mm), the room below and at the right being larger or smaller by that.
+    /// Writes the pages. Drawn lengths are exact; only the size that the file states for a page is rounded, to 1/600 in.
     /// </summary>
     /// <param name="pages">One drawing per page, of any size.</param>
     /// <param name="info">Title and date.</param>
@@ -40,7 +39,7 @@ public static class PdfWriter
     private static SKDocumentPdfMetadata MetadataOf(DocumentInfo info)
     {
         DateTime day = info.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
-        return new(RasterDpi)
+        return new(StepsPerInch)
         {
             Title = info.Title,
             Subject = info.Subject,

@@ -38,7 +38,7 @@ public static class SvgWriter
             ("role", "img"),
             ("font-family", "Inter, sans-serif"));
         if (title is not null)
-            xml.WriteElementString("title", Namespace, title);
+            xml.WriteElementString("title", Namespace, Typesetter.Clean(title));
         Marks(xml, drawing);
         xml.WriteEndElement();
     }
