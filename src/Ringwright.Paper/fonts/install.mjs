@@ -5,7 +5,7 @@ import { mkdirSync, rmdirSync, statSync } from 'node:fs';
 import { setTimeout as sleep } from 'node:timers/promises';
 
 const lock = 'installing.lock';
-const staleAfter = 300_000; // ms; an install that was killed leaves its lock behind
+const staleAfter = 120_000; // ms; an install that was killed leaves its lock behind
 const modified = file => statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 const installed = () => modified('node_modules/.package-lock.json') >= modified('package-lock.json');
 
