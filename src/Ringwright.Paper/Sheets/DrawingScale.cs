@@ -1,0 +1,40 @@
+using System.Globalization;
+
+namespace Ringwright.Paper.Sheets;
+
+/// <summary>The scale of a picture: one of the preferred scales of ISO 5455.</summary>
+public readonly record struct DrawingScale
+{
+    private static readonly int[] Preferred = [1, 2, 5, 10, 20, 50, 100];
+
+    private readonly int _enlarged;
+    private readonly int _reduced;
+
+    private DrawingScale(int enlarged, int reduced) => (_enlarged, _reduced) = (enlarged, reduced);
+
+    /// <summary>1:1.</summary>
+    public static DrawingScale True { get; } = new(1, 1);
+
+    /// <summary>Paper over workshop.</summary>
+    public double Ratio => (double)_enlarged / _reduced;
+
+    /// <summary>The largest preferred scale, from 10:1 to 1:100, at which a size fits a room.</summary>
+    /// <param name="size">Size in the workshop, mm.</param>
+    /// <param name="room">Room on the paper, mm.</param>
+    /// <exception cref="LayoutException">It does not even fit at 1:100.</exception>
+    public static DrawingScale Largest(double size, double room)
+    {
+        IEnumerable<DrawingScale> scales = Preferred.Where(n => n is > 1 and <= 10).Reverse().Select(n => new DrawingScale(n, 1))
+            .Concat(Preferred.Select(n => new DrawingScale(1, n)));
+        foreach (DrawingScale scale in scales)
+        {
+            if (scale.Ratio * size <= room)
+                return scale;
+        }
+
+        throw new LayoutException("The picture at 1:100", size / 100, room);
+    }
+
+    /// <summary>As written in a title block: 2:1.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{_enlarged}:{_reduced}");
+}
