@@ -15,7 +15,7 @@ public sealed class PlanCommandTests : IDisposable
         (int code, string output, string complaints) = Runs.Run("plan", Disc);
         Assert.Equal(0, code);
         Assert.Empty(complaints);
-        Assert.StartsWith("It closes", output.Split('\n')[1], StringComparison.Ordinal);
+        Assert.StartsWith("It closes at the first try", output.Split('\n')[1], StringComparison.Ordinal);
         Assert.Contains("9.5 mm", output, StringComparison.Ordinal);
         Assert.Contains("7.5°", output, StringComparison.Ordinal);
         Assert.DoesNotContain("\u001b", output, StringComparison.Ordinal);
@@ -64,7 +64,7 @@ public sealed class PlanCommandTests : IDisposable
     {
         (int code, string output, _) = Runs.Run("check", Disc);
         Assert.Equal(0, code);
-        Assert.Contains("It closes", output, StringComparison.Ordinal);
+        Assert.Contains("It closes at the first try", output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Documents;
@@ -34,7 +33,8 @@ public static class DocumentJson
             new NumberConverter(),
             new TextConverter(),
             new UnitConverter(),
-            new JsonStringEnumConverter<SledKind>(namingPolicy: null, allowIntegerValues: false),
+            new WordConverter<SledKind>(),
+            new WordConverter<ClosingWay>(),
         },
     };
 

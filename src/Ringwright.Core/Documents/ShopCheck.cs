@@ -20,13 +20,19 @@ public static class ShopCheck
         Between("sled.sineBar", shop.Sled.SineBar, 10, 1000);
         Between("boards.length", shop.Boards.Length, 20, 10000);
         Between("sanding.perFace", shop.Sanding.PerFace, 0, 3);
+        Between("sanding.unevenness", shop.Sanding.Unevenness, 0, 1);
         Between("sanding.flattening", shop.Sanding.Flattening, 0, 10);
         Between("wanted.jointGap", shop.Wanted.JointGap, 0.001, 2);
         Between("wanted.allowance", shop.Wanted.Allowance, 0, 100);
+        Between("wanted.leastRimEdge", shop.Wanted.LeastRimEdge, 0, 100);
         Between("wanted.boreWander", shop.Wanted.BoreWander, 0, 20);
         Between("hands.angleSd", shop.Hands.AngleSd, 0, 5);
         Between("hands.angleBias", shop.Hands.AngleBias, -5, 5);
+        Between("hands.settingSd", shop.Hands.SettingSd, 0, 5);
         Between("hands.loss", shop.Hands.Loss, 0, 0.9);
+        if (shop.Hands.LossWorth is double worth) Between("hands.lossWorth", worth, 0.001, 1e9);
+        Between("hands.minutesPerCut", shop.Hands.MinutesPerCut, 0, 60);
+        Between("hands.minutesPerFace", shop.Hands.MinutesPerFace, 0, 60);
         Between("wanted.confidence", shop.Wanted.Confidence, 0.5, 0.9999);
     }
 

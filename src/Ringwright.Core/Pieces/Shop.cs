@@ -51,8 +51,8 @@ public sealed record Shop
         Saw = new() { Kerf = Length.Parse("3/64 in"), EndTrim = Length.Parse("1/4 in"), HoldingLength = Length.Parse("3 in") },
         Sled = new() { RuleDistance = Length.Parse("12 in"), SineBar = Length.Parse("5 in") },
         Boards = new() { Length = Length.Parse("16 in") },
-        Sanding = new() { PerFace = Length.Parse("0.002 in"), Flattening = Length.Parse("0.01 in") },
-        Wanted = new() { JointGap = Length.Parse("0.004 in"), Allowance = Length.Parse("1/16 in"), BoreWander = Length.Parse("1/64 in") },
+        Sanding = new() { PerFace = Length.Parse("0.002 in"), Unevenness = Length.Parse("0.0004 in"), Flattening = Length.Parse("0.01 in") },
+        Wanted = new() { JointGap = Length.Parse("0.004 in"), Allowance = Length.Parse("1/16 in"), LeastRimEdge = Length.Parse("1/16 in"), BoreWander = Length.Parse("1/64 in") },
     };
 }
 
@@ -123,6 +123,12 @@ public sealed record Sanding
     /// <summary>Wood sanded off each joint face, normal to it.</summary>
     public Length PerFace { get; init; } = Length.FromMillimetres(0.05);
 
+    /// <summary>
+    /// Standard deviation of the difference between what is sanded off at the rim and at the tip of one face. It turns the
+    /// face by this over its length: what limits how small a wedge can be.
+    /// </summary>
+    public Length Unevenness { get; init; } = Length.FromMillimetres(0.01);
+
     /// <summary>Wood taken off each flat side when the glued ring is flattened.</summary>
     public Length Flattening { get; init; } = Length.FromMillimetres(0.25);
 
@@ -137,20 +143,52 @@ public sealed record Hands
     /// <summary>Standard deviation of the angle from cut to cut.</summary>
     public Angle AngleSd { get; init; } = Angle.FromDegrees(0.05);
 
+    /// <summary>Standard deviation of setting one fence to its angle, the same for all cuts of a ring.</summary>
+    public Angle SettingSd { get; init; } = Angle.FromDegrees(0.02);
+
     /// <summary>Constant error of the angle of every cut; positive makes wedges too wide in angle.</summary>
     public Angle AngleBias { get; init; } = Angle.FromDegrees(0);
 
     /// <summary>Share of wedges that are lost (flung, chipped, burnt), 0 to less than 1.</summary>
     public double Loss { get; init; } = 0.04;
 
+    /// <summary>Wedges that <see cref="Loss"/> is known from; absent when it is taken as it stands.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? LossWorth { get; init; }
+
+    /// <summary>Minutes for one cut.</summary>
+    public double MinutesPerCut { get; init; } = 0.5;
+
+    /// <summary>Minutes to sand one joint face.</summary>
+    public double MinutesPerFace { get; init; } = 0.5;
+
+    /// <summary>What these values rest on, one sentence; absent for starting values.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Basis { get; init; }
+
     /// <summary>Fields this version does not know, kept and written back.</summary>
     [JsonExtensionData]
     public IDictionary<string, JsonElement>? Unknown { get; init; }
 }
 
+/// <summary>How a ring is closed, and so where its closing error goes.</summary>
+public enum ClosingWay
+{
+    /// <summary>All joints at once under a band: the error is shared by all joints.</summary>
+    [JsonStringEnumMemberName("under a band")]
+    UnderABand,
+
+    /// <summary>One joint after the other: the error gathers in the last.</summary>
+    [JsonStringEnumMemberName("joint by joint")]
+    JointByJoint,
+}
+
 /// <summary>What is good enough.</summary>
 public sealed record Wanted
 {
+    /// <summary>How the ring is closed.</summary>
+    public ClosingWay Closing { get; init; } = ClosingWay.UnderABand;
+
     /// <summary>Widest joint gap that hand pressure and glue still close.</summary>
     public Length JointGap { get; init; } = Length.FromMillimetres(0.1);
 
@@ -159,6 +197,9 @@ public sealed record Wanted
 
     /// <summary>Wood left on the radius for turning when a ring does not say.</summary>
     public Length Allowance { get; init; } = Length.FromMillimetres(1.5);
+
+    /// <summary>Shortest rim edge these hands can still hold and sand.</summary>
+    public Length LeastRimEdge { get; init; } = Length.FromMillimetres(1.5);
 
     /// <summary>How far the bore may wander from the disc's centre.</summary>
     public Length BoreWander { get; init; } = Length.FromMillimetres(0.5);

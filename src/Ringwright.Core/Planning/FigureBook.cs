@@ -44,5 +44,6 @@ internal static class Sources
     public const string SawGeometry = "plane geometry of a slanted cut of width k";
     public const string Binomial = "binomial distribution, each wedge lost by itself";
     public const string Practice = "common practice, no source";
+    public const string Chain = "variance of a sum of independent errors, shared cuts counted twice; normal distribution";
     public const string SmallAngle = "arc = radius · angle, small angles";
 }

@@ -9,19 +9,19 @@ namespace Ringwright.Core.Planning;
 /// <summary>What the maker should know about a ring before sawing.</summary>
 internal static class Findings
 {
-    // Common practice, no source: an opening below 1/8 in is good for a disc that is not bored; 12 to 36 segments in small discs;
-    // below about 2 mm of rim edge sanding by hand gets hard.
+    // Common practice, no source: an opening below 1/8 in is good for a disc that is not bored.
     private const double GoodOpening = 3.2;
-    private const double SmallRimEdge = 2;
 
-    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, Shop shop, FigureBook book)
+    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ClosingBudget budget, Shop shop, FigureBook book)
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, shop)) yield return finding;
         if (ring.Segments % ring.Woods.Length != 0)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Segments), Measured.Count(ring.Woods.Length)));
-        if (glued.RimEdge < SmallRimEdge)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}: sanding, not sawing, limits how small a wedge can be.", Measured.Length(glued.RimEdge)));
+        if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}, less than the {1} these hands hold and sand: use fewer segments or a larger ring.", Measured.Length(glued.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
+        if (budget.Chance < ReachMap.FairChance)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of($"It closes at the first try with a chance of only {{0}}; {Largest(budget)}", Measured.Share(budget.Chance)));
         double grown = strip.Wedge.OuterApothem - glued.OuterApothem;
         if (grown > 0)
             yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
@@ -63,6 +63,14 @@ internal static class Findings
                 Measured.Count((int)figure.Value), Measured.Count((int)figure.Value - needed), Measured.Count(Spares.UsualSpares), Measured.Share(usual)));
         }
     }
+
+    private static string Largest(ClosingBudget budget) => (budget.Mean * budget.Mean > budget.Variance, budget.FromSetting, budget.FromCuts, budget.FromSanding) switch
+    {
+        (true, _, _, _) => "the constant error of the cuts is the cause: correct the fences by it.",
+        (_, double setting, double cuts, double sanding) when setting >= cuts && setting >= sanding => "most of the spread comes from setting the fences: saw a test half and correct them.",
+        (_, _, double cuts, double sanding) when cuts >= sanding => "most of the spread comes from cut to cut: clean the fence and hold the board down.",
+        _ => "most of the spread comes from uneven sanding: sand less, or in a holder.",
+    };
 
     private static double RoundDown(double millimetres) => Math.Floor((millimetres * 20) + 1e-9) / 20;
 }

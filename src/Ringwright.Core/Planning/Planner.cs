@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Documents;
+using Ringwright.Core.Fitting;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Rings;
 using Ringwright.Core.Sawing;
@@ -29,7 +30,8 @@ public static class Planner
         SettingFigures.Add(glued, sawn, shop, book);
         CentreFigures.Add(glued, ring, shop, book);
         ImmutableArray<WoodNeed> woods = WoodFigures.Add(strip, ring, shop, book);
-        ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, shop, book).OrderByDescending(f => f.Weight)];
+        ClosingBudget budget = ClosingFigures.Add(glued, woods.Sum(w => w.Boards), shop, book);
+        ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, budget, shop, book).OrderByDescending(f => f.Weight)];
         return new(ring, glued, strip, woods, book.Figures, [.. CutSteps.Of(ring, shop, book)], findings);
     }
 }

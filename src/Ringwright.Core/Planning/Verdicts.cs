@@ -9,8 +9,8 @@ internal static class Verdicts
     {
         Finding? worst = rings.SelectMany(r => r.Findings).Where(f => f.Weight != Weight.Note).MaxBy(f => f.Weight);
         if (worst is not null) return worst.Sentence with { Template = (rings.Length > 1 ? Sentence.Escape(worst.Ring) + ": " : "") + worst.Sentence.Template };
-        RingPlan strictest = rings.MinBy(r => r["angle-per-fence"].Value)!;
-        return Sentence.Of("It closes if each fence is set within {0}, {1} on the rule.",
-            Measured.FineAngle(strictest["angle-per-fence"].Value), Measured.Fine(strictest["rule-accuracy"].Value));
+        RingPlan riskiest = rings.MinBy(r => r["chance-to-close"].Value)!;
+        return Sentence.Of("It closes at the first try with a chance of {0}; set each fence within {1}, {2} on the rule.",
+            Measured.Share(riskiest["chance-to-close"].Value), Measured.FineAngle(riskiest["angle-per-fence"].Value), Measured.Fine(riskiest["rule-accuracy"].Value));
     }
 }

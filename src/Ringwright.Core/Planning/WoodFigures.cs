@@ -43,7 +43,7 @@ internal static class WoodFigures
     private static WoodNeed Need(string wood, int woods, double confidence, int perBoard, StripLayout strip, Ring ring, Shop shop, FigureBook book)
     {
         int needed = Enumerable.Range(0, ring.Segments).Count(i => string.Equals(ring.WoodOf(i), wood, StringComparison.OrdinalIgnoreCase));
-        int toSaw = Spares.ToSaw(needed, shop.Hands.Loss, confidence);
+        int toSaw = ToSaw(needed, shop.Hands, confidence);
         int boards = (toSaw + perBoard - 1) / perBoard;
         int onLast = toSaw - ((boards - 1) * perBoard);
         double length = (boards * strip.Overhead) + (toSaw * strip.Pitch);
@@ -62,4 +62,9 @@ internal static class WoodFigures
             "All wedges to saw, and the ends of every board.", Sources.SawGeometry);
         return new(wood, needed, toSaw, boards, length, leftOver);
     }
+
+    // A loss learned from few wedges is itself uncertain, which asks for more spares than the same loss known for sure.
+    private static int ToSaw(int needed, Pieces.Hands hands, double confidence) => hands.LossWorth is double worth && hands.Loss > 0
+        ? LearnedSpares.ToSaw(new LossBelief(hands.Loss, worth), needed, confidence)
+        : Spares.ToSaw(needed, hands.Loss, confidence);
 }

@@ -68,6 +68,8 @@ internal sealed class FormulaReader
             "sin" => Math.Sin(first),
             "cos" => Math.Cos(first),
             "tan" => Math.Tan(first),
+            "sqrt" => Math.Sqrt(first),
+            "Φ" => MathNet.Numerics.Distributions.Normal.CDF(0, 1, first),
             "ceil" => Math.Ceiling(first),
             "max" => Math.Max(first, second),
             _ => throw new FormatException($"Unknown function {function}."),

@@ -1,0 +1,64 @@
+using MathNet.Numerics.Distributions;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Rings;
+
+namespace Ringwright.Core.Fitting;
+
+/// <summary>
+/// Where a ring's closing error comes from in a given shop, in closed form: cut to cut, setting the fences, uneven sanding,
+/// and a constant bias. The three scatter independently, so their variances add; E is normal.
+/// </summary>
+/// <param name="Wedges">Wedges in the ring, N.</param>
+/// <param name="Mean">Mean of E = 2π − sum of wedge angles, rad: −2 N times the bias of a cut.</param>
+/// <param name="FromCuts">Variance from cut to cut, rad²: (4 N − 2 runs) σ² with shared cuts, 2 N σ² for faces trued one by one.</param>
+/// <param name="FromSetting">Variance from setting the fences, rad²: N² times 2 s² for two fences, 4 s² for one.</param>
+/// <param name="FromSanding">Variance from uneven sanding, rad²: 2 N times (unevenness over the face's length)².</param>
+/// <param name="Limit">Largest |E| that still closes, rad: g/R joint by joint, N g/R under a band.</param>
+public readonly record struct ClosingBudget(int Wedges, double Mean, double FromCuts, double FromSetting, double FromSanding, double Limit)
+{
+    /// <summary>Variance of E, rad².</summary>
+    public double Variance => FromCuts + FromSetting + FromSanding;
+
+    /// <summary>Standard deviation of E, rad.</summary>
+    public double Sd => Math.Sqrt(Variance);
+
+    /// <summary>Chance that the ring closes: P(|E| ≤ <see cref="Limit"/>).</summary>
+    public double Chance
+    {
+        get
+        {
+            double sd = Sd;
+            if (sd == 0) return Math.Abs(Mean) <= Limit ? 1 : 0;
+            return Math.Clamp(Normal.CDF(0, 1, (Limit - Mean) / sd) - Normal.CDF(0, 1, (-Limit - Mean) / sd), 0, 1);
+        }
+    }
+
+    /// <summary>The budget of a ring of <paramref name="glued"/> wedges from <paramref name="boards"/> boards.</summary>
+    public static ClosingBudget Of(WedgeGeometry glued, int boards, Shop shop)
+    {
+        int n = glued.Segments;
+        CutRuns runs = Runs(n, boards, shop.Sled.Kind);
+        double sd = shop.Hands.AngleSd.Radians;
+        double setting = new FenceSetting(shop.Hands.SettingSd.Radians, Fences(shop.Sled.Kind)).WedgeVariance;
+        double turn = SandingTurn(glued, shop);
+        return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, runs.VarianceFactor * sd * sd, (double)n * n * setting, 2.0 * n * turn * turn, LimitOf(glued, shop.Wanted));
+    }
+
+    /// <summary>Fences that are set: one, unless the sled has two.</summary>
+    public static int Fences(SledKind kind) => kind == SledKind.TwoFences ? 2 : 1;
+
+    /// <summary>How the wedges share cuts: neighbours from one board do, faces trued on the sander do not.</summary>
+    public static CutRuns Runs(int wedges, int boards, SledKind kind) => kind == SledKind.DiscSander
+        ? CutRuns.IndependentFaces(wedges)
+        : new(wedges, Math.Clamp(boards, 1, wedges));
+
+    /// <summary>By how much uneven sanding turns one face, as standard deviation, rad: unevenness over the face's length w / cos a.</summary>
+    public static double SandingTurn(WedgeGeometry glued, Shop shop) =>
+        shop.Sanding.Unevenness.Millimetres * Math.Cos(glued.HalfAngle) / glued.Depth;
+
+    private static double LimitOf(WedgeGeometry glued, Wanted wanted)
+    {
+        double joint = wanted.JointGap.Millimetres / glued.OuterCorner;
+        return wanted.Closing == ClosingWay.UnderABand ? glued.Segments * joint : joint;
+    }
+}
