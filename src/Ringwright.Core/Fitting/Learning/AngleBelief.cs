@@ -16,11 +16,11 @@ public sealed record AngleBelief(AnglePrior Prior, AngleEvidence Evidence = defa
     /// <summary>What the belief about the bias is worth now, in cuts.</summary>
     public double BiasWorth => Prior.BiasWorth + Evidence.Information;
 
-    /// <summary>What the belief about the standard deviation is worth now, in cuts; also the degrees of freedom.</summary>
+    /// <summary>What the belief about the standard deviation is worth now, in cuts.</summary>
     public double SdWorth => Prior.SdWorth + Evidence.Readings;
 
     /// <summary>Standard deviation per cut, root of the posterior mean variance, radians.</summary>
-    public double Sd => Math.Sqrt(SumOfSquares / (SdWorth - 2));
+    public double Sd => Math.Sqrt(SumOfSquares / SdWorth);
 
     /// <summary>How much the prior still weighs in the bias, 0 to 1.</summary>
     public double PriorBiasWeight => Prior.BiasWorth / BiasWorth;
@@ -40,18 +40,20 @@ public sealed record AngleBelief(AnglePrior Prior, AngleEvidence Evidence = defa
         }
     }
 
-    private double Scale => Math.Sqrt(SumOfSquares / SdWorth);
+    private double DegreesOfFreedom => SdWorth + 2;
+
+    private double Scale => Math.Sqrt(SumOfSquares / DegreesOfFreedom);
 
     /// <summary>The best single statement for planning: the posterior's bias and standard deviation.</summary>
     public CutError ToCutError() => new(Bias, Sd);
 
     /// <summary>Interval for the bias per cut, radians: Student t about <see cref="Bias"/>.</summary>
     public CredibleInterval BiasInterval(double level) =>
-        CredibleInterval.Between(p => StudentT.InvCDF(Bias, Scale / Math.Sqrt(BiasWorth), SdWorth, p), level);
+        CredibleInterval.Between(p => StudentT.InvCDF(Bias, Scale / Math.Sqrt(BiasWorth), DegreesOfFreedom, p), level);
 
     /// <summary>Interval for the standard deviation per cut, radians: v is inverse gamma, 1/v gamma.</summary>
     public CredibleInterval SdInterval(double level) =>
-        CredibleInterval.Between(p => Math.Sqrt(1 / Gamma.InvCDF(SdWorth / 2, SumOfSquares / 2, 1 - p)), level);
+        CredibleInterval.Between(p => Math.Sqrt(1 / Gamma.InvCDF(DegreesOfFreedom / 2, SumOfSquares / 2, 1 - p)), level);
 
     /// <summary>
     /// The next cut's error, bias and scatter both unknown, with the fences set afresh: Student t of variance
@@ -75,6 +77,6 @@ public sealed record AngleBelief(AnglePrior Prior, AngleEvidence Evidence = defa
     private StudentPrediction Predict(double mean, double ownVariance, double biasFactor)
     {
         double variance = ownVariance + biasFactor * biasFactor * (1 / BiasWorth + Prior.FenceVarianceRatio);
-        return new(mean, Scale * Math.Sqrt(variance), SdWorth);
+        return new(mean, Scale * Math.Sqrt(variance), DegreesOfFreedom);
     }
 }

@@ -14,7 +14,7 @@ public static class LearnedSentences
         ArgumentNullException.ThrowIfNull(belief);
         CredibleInterval bias = belief.BiasInterval(Level);
         CredibleInterval sd = belief.SdInterval(Level);
-        return Text($"Angle of a cut: bias {Signed(belief.Bias)} ({Signed(bias.Low)} to {Signed(bias.High)}), standard deviation {Plain(belief.Sd)} ({Plain(sd.Low)} to {Plain(sd.High)}), {Source(belief.Evidence.Wedges, "wedge", AngleWeights(belief))}.");
+        return Text($"Angle of a cut: bias {Signed(belief.Bias)} ({Signed(bias.Low)} to {Signed(bias.High)}), standard deviation {Plain(belief.Sd)} ({Plain(sd.Low)} to {Plain(sd.High)}); {Source(belief.Evidence.Wedges, "wedge", AngleWeights(belief))}.");
     }
 
     /// <summary>Loss of wedges, in per cent.</summary>
@@ -22,7 +22,7 @@ public static class LearnedSentences
     {
         ArgumentNullException.ThrowIfNull(belief);
         CredibleInterval loss = belief.Interval(Level);
-        return Text($"Loss: {belief.NextLost * 100:0.0} % of wedges ({loss.Low * 100:0.0} to {loss.High * 100:0.0} %), {belief.Lost} lost, {Source(belief.Sawn, "wedge", Weight(belief.PriorWeight))}.");
+        return Text($"Loss: {belief.NextLost * 100:0.0} % of wedges ({loss.Low * 100:0.0} to {loss.High * 100:0.0} %){(belief.Sawn == 0 ? "" : Text($", {belief.Lost} of {belief.Sawn} lost"))}; {Source(belief.Sawn, "wedge", Weight(belief.PriorWeight))}.");
     }
 
     /// <summary>Minutes per cut or sanded face.</summary>
@@ -32,7 +32,7 @@ public static class LearnedSentences
     {
         ArgumentNullException.ThrowIfNull(belief);
         CredibleInterval minutes = belief.Interval(Level);
-        return Text($"Time per {piece}: {belief.MinutesPerPiece:0.00} min ({minutes.Low:0.00} to {minutes.High:0.00}), {Source(belief.Timed, piece, Weight(belief.PriorWeight))}.");
+        return Text($"Time per {piece}: {belief.MinutesPerPiece:0.00} min ({minutes.Low:0.00} to {minutes.High:0.00}); {Source(belief.Timed, piece, Weight(belief.PriorWeight))}.");
     }
 
     /// <summary>All four sentences.</summary>
@@ -43,8 +43,8 @@ public static class LearnedSentences
     }
 
     private static string Source(int pieces, string piece, string weight) => pieces == 0
-        ? "the starting belief alone, nothing recorded yet"
-        : Text($"learned from {pieces} {piece}{(pieces == 1 ? "" : "s")}; the starting belief still weighs {weight}");
+        ? "nothing recorded yet, this is the starting belief"
+        : Text($"learned from {pieces} {piece}{(pieces == 1 ? "" : "s")}, the starting belief still weighs {weight}");
 
     private static string Weight(double weight) => Text($"{weight * 100:0} %");
 

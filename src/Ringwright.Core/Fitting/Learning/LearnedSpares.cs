@@ -1,5 +1,3 @@
-using MathNet.Numerics;
-
 namespace Ringwright.Core.Fitting;
 
 /// <summary>
@@ -8,7 +6,7 @@ namespace Ringwright.Core.Fitting;
 /// </summary>
 public static class LearnedSpares
 {
-    private const int MostSawn = 1_000_000;
+    private const int MostSawn = 100_000;
 
     /// <summary>
     /// P(at least <paramref name="needed"/> good of <paramref name="sawn"/>): sum over k lost of
@@ -30,17 +28,21 @@ public static class LearnedSpares
         ArgumentNullException.ThrowIfNull(loss);
         Check(loss, needed);
         ChanceInput.InnerChance("confidence", confidence);
-        if (Enough(loss.LostWorth, loss.GoodWorth, needed, MostSawn) < confidence)
-            throw new BadInputException("confidence", $"not even {MostSawn} wedges give {confidence:R} at a loss near {loss.NextLost:P0}", "ask for less, or record more runs");
-        return Least(needed, sawn => Enough(loss.LostWorth, loss.GoodWorth, needed, sawn) >= confidence);
+        return Least(needed, sawn => Enough(loss.LostWorth, loss.GoodWorth, needed, sawn) >= confidence)
+            ?? throw new BadInputException("confidence", $"not even {MostSawn} wedges give {confidence:R} at a loss near {loss.NextLost:P0}", "ask for less, or record more runs");
     }
 
     /// <summary>The chance only grows with the number sawn: double until enough, then halve.</summary>
-    private static int Least(int needed, Predicate<int> enough)
+    private static int? Least(int needed, Predicate<int> enough)
     {
         int step = 1;
         while (!enough(needed + step - 1))
+        {
             step *= 2;
+            if (step > MostSawn)
+                return null;
+        }
+
         int low = needed + step / 2 - 1;
         int high = needed + step - 1;
         while (high - low > 1)
@@ -57,8 +59,11 @@ public static class LearnedSpares
 
     private static double Enough(double a, double b, int needed, int sawn)
     {
-        // Term by term from none lost, in logarithms since the first may be below the smallest double.
-        double log = SpecialFunctions.BetaLn(a, b + sawn) - SpecialFunctions.BetaLn(a, b);
+        // Term by term from none lost, in logarithms since the first may be below the smallest double. B(a, b + n) / B(a, b)
+        // as a product: the difference of two logarithms of B would lose all digits for a well-known loss.
+        double log = 0;
+        for (int i = 0; i < sawn; i++)
+            log -= double.LogP1(a / (b + i));
         double chance = 0;
         for (int lost = 0; lost <= sawn - needed; lost++)
         {
