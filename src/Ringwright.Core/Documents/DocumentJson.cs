@@ -35,6 +35,7 @@ public static class DocumentJson
             new UnitConverter(),
             new WordConverter<SledKind>(),
             new WordConverter<ClosingWay>(),
+            new WordConverter<OpenAt>(),
         },
     };
 
@@ -55,6 +56,18 @@ public static class DocumentJson
         ShopCheck.Check(shop);
         return shop;
     }
+
+    /// <summary>Reads and checks a record of runs.</summary>
+    /// <exception cref="BadInputException">Not JSON, another format, a newer version, a field that is missing or wrong.</exception>
+    public static RunLog ReadRunLog(string json)
+    {
+        RunLog log = Read<RunLog>(json, RunLog.FormatName, RunLog.CurrentVersion);
+        RunLogCheck.Check(log);
+        return log;
+    }
+
+    /// <summary>The record as JSON text, ending with a line feed.</summary>
+    public static string Write(RunLog log) => Write(log, RunLog.FormatName, RunLog.CurrentVersion);
 
     /// <summary>The piece as JSON text, ending with a line feed.</summary>
     public static string Write(Piece piece) => Write(piece, Piece.FormatName, Piece.CurrentVersion);

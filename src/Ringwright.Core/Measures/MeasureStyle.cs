@@ -43,7 +43,7 @@ public sealed record MeasureStyle
         Quantity.Angle => Number(double.RadiansToDegrees(value), 3) + "°",
         Quantity.FineAngle => Number(double.RadiansToDegrees(value), 4) + "°",
         Quantity.Count => Number(value, 0),
-        Quantity.Share => Number(value * 100, 1) + " %",
+        Quantity.Share => Share(value),
         Quantity.Area => Unit == LengthUnit.Millimetre ? Number(value, 1) + " mm²" : Number(value / (MillimetresPerInch * MillimetresPerInch), 3) + " in²",
         _ => Number(value, 4),
     };
@@ -60,6 +60,14 @@ public sealed record MeasureStyle
         string fraction = Fraction(nearest);
         return Math.Abs(inches - nearest) <= FractionTolerance ? fraction + " in" : $"≈ {fraction} in ({decimals})";
     }
+
+    // "100 %" and "0 %" are kept for what is certain.
+    private static string Share(double value) => Math.Round(value, 3) switch
+    {
+        1 when value < 1 => "> 99.9 %",
+        0 when value > 0 => "< 0.1 %",
+        _ => Number(value * 100, 1) + " %",
+    };
 
     private static string Fraction(double inches)
     {

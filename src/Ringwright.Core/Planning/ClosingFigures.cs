@@ -26,6 +26,9 @@ internal static class ClosingFigures
             "Neighbours share a cut, so its error counts twice; setting the fence counts in every wedge; each face is sanded by itself.", Sources.Chain), Quantity.FineAngle);
         book.Add("chance-to-close", "Chance that it closes at the first try", budget.Chance, Quantity.Share, "Φ((L − m)/S) − Φ((−L − m)/S)", "L m S",
             "The closing error is normal; a try that fails shows by how much to move the fence.", Sources.Chain);
+        book.Know("Lj", "error of the sum that still closes joint by joint", budget.JointLimit, Quantity.FineAngle);
+        book.Add("chance-joint-by-joint", "The same, closed joint by joint", budget.ChanceJointByJoint, Quantity.Share, "Φ((Lj − m)/S) − Φ((−Lj − m)/S)", "Lj m S",
+            "Without a band all error gathers in the last joint; two halves whose faces are trued always close.", Sources.Chain);
         AddShares(budget, book);
         return budget;
     }

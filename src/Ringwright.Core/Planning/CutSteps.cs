@@ -38,7 +38,7 @@ internal static class CutSteps
         {
             case SledKind.TwoFences:
                 yield return Sentence.Of("Slide the board to the other fence, same face up, its long corner to the stop, and saw a wedge. Go back to the first fence for the next one. Never turn the board over.");
-                yield return Sentence.Of("Number the wedges as they fall.");
+                yield return Sentence.Of("Number the wedges as they fall. Check the blade with a square first: if it leans, neighbours gape by twice the lean, at top and bottom in turn; only every second wedge then fits its like.");
                 break;
             case SledKind.OneFence:
                 yield return Sentence.Of("Turn the board over about its long axis, its long corner to the stop, and saw a wedge. Turn it over again for the next one.");

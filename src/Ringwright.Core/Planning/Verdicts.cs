@@ -10,7 +10,13 @@ internal static class Verdicts
         Finding? worst = rings.SelectMany(r => r.Findings).Where(f => f.Weight != Weight.Note).MaxBy(f => f.Weight);
         if (worst is not null) return worst.Sentence with { Template = (rings.Length > 1 ? Sentence.Escape(worst.Ring) + ": " : "") + worst.Sentence.Template };
         RingPlan riskiest = rings.MinBy(r => r["chance-to-close"].Value)!;
-        return Sentence.Of("It closes at the first try with a chance of {0}; set each fence within {1}, {2} on the rule.",
-            Measured.Share(riskiest["chance-to-close"].Value), Measured.FineAngle(riskiest["angle-per-fence"].Value), Measured.Fine(riskiest["rule-accuracy"].Value));
+        return Sentence.Of("It closes at the first try with a chance of {0}, joint by joint {1}; set each fence within {2}, {3} on the rule.",
+            Of(riskiest, "chance-to-close"), Of(riskiest, "chance-joint-by-joint"), Of(riskiest, "angle-per-fence"), Of(riskiest, "rule-accuracy"));
+    }
+
+    private static Measured Of(RingPlan ring, string name)
+    {
+        Figure figure = ring[name];
+        return new(figure.Value, figure.Quantity);
     }
 }

@@ -138,7 +138,7 @@ public class LearningAngleTests
     }
 
     private static AngleBelief Learn(RunRecord record, AnglePrior prior) =>
-        (Hands.Unrecorded with { Angle = new(prior) }).Update(record).Angle;
+        (HandBelief.Unrecorded with { Angle = new(prior) }).Update(record).Angle;
 
     private static double[] SharedCuts(MathNet.Numerics.Distributions.Normal cut, int wedges)
     {

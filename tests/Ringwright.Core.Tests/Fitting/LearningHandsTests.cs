@@ -30,7 +30,7 @@ public class LearningHandsTests
     public void Order_of_records_does_not_matter() =>
         Gen.Select(Record.Array[2, 6], Gen.Double[0, 2]).Sample((records, ratio) =>
         {
-            Hands start = Start(ratio);
+            HandBelief start = Start(ratio);
             Same(start.Update(records), start.Update(records.Reverse()));
         });
 
@@ -49,11 +49,11 @@ public class LearningHandsTests
                 FacesSanded = first.FacesSanded + second.FacesSanded,
                 SandingMinutes = first.SandingMinutes + second.SandingMinutes,
             };
-            Same(Hands.Unrecorded.Update(first).Update(second), Hands.Unrecorded.Update(both));
+            Same(HandBelief.Unrecorded.Update(first).Update(second), HandBelief.Unrecorded.Update(both));
         });
 
     [Fact]
-    public void Empty_record_teaches_nothing() => Assert.Equal(Hands.Unrecorded, Hands.Unrecorded.Update(new RunRecord()));
+    public void Empty_record_teaches_nothing() => Assert.Equal(HandBelief.Unrecorded, HandBelief.Unrecorded.Update(new RunRecord()));
 
     public static TheoryData<RunRecord, string> Impossible => new()
     {
@@ -71,12 +71,12 @@ public class LearningHandsTests
     [Theory]
     [MemberData(nameof(Impossible))]
     public void Impossible_records_are_refused_with_their_place(RunRecord record, string where) =>
-        Assert.StartsWith(where, Assert.Throws<BadInputException>(() => Hands.Unrecorded.Update(record)).Message, StringComparison.Ordinal);
+        Assert.StartsWith(where, Assert.Throws<BadInputException>(() => HandBelief.Unrecorded.Update(record)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Sentences_say_from_how_many_and_what_the_start_still_weighs()
     {
-        Assert.All(LearnedSentences.Of(Hands.Unrecorded), text => Assert.Contains("nothing recorded yet", text, StringComparison.Ordinal));
+        Assert.All(LearnedSentences.Of(HandBelief.Unrecorded), text => Assert.Contains("nothing recorded yet", text, StringComparison.Ordinal));
         RunRecord record = new()
         {
             WedgeErrors = [[0.001, 0.002, 0.0015, 0.001, 0.002]],
@@ -94,14 +94,14 @@ public class LearningHandsTests
                 "Time per cut: 0.63 min (0.54 to 0.73); learned from 30 cuts, the starting belief still weighs 25 %.",
                 "Time per sanded face: 0.49 min (0.37 to 0.66); learned from 1 sanded face, the starting belief still weighs 91 %.",
             ],
-            LearnedSentences.Of(Hands.Unrecorded.Update(record)));
+            LearnedSentences.Of(HandBelief.Unrecorded.Update(record)));
     }
 
-    private static Hands Start(double fenceRatio) =>
-        Hands.Unrecorded with { Angle = new(Hands.Unrecorded.Angle.Prior with { FenceVarianceRatio = fenceRatio }) };
+    private static HandBelief Start(double fenceRatio) =>
+        HandBelief.Unrecorded with { Angle = new(HandBelief.Unrecorded.Angle.Prior with { FenceVarianceRatio = fenceRatio }) };
 
     /// <summary>Equal but for the rounding of sums taken in another order.</summary>
-    private static void Same(Hands a, Hands b)
+    private static void Same(HandBelief a, HandBelief b)
     {
         Assert.Equal(a.Angle.Bias, b.Angle.Bias, 1e-12);
         Assert.Equal(a.Angle.Sd, b.Angle.Sd, 1e-12);

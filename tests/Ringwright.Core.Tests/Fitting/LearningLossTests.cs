@@ -10,7 +10,7 @@ public class LearningLossTests
     [Fact]
     public void Posterior_is_the_beta_of_lost_and_good()
     {
-        LossBelief loss = Hands.Unrecorded.Update(new RunRecord { PiecesSawn = 40, PiecesLost = 5 }).Loss;
+        LossBelief loss = HandBelief.Unrecorded.Update(new RunRecord { PiecesSawn = 40, PiecesLost = 5 }).Loss;
         Assert.Equal(6, loss.LostWorth, 12);
         Assert.Equal(54, loss.GoodWorth, 12);
         Assert.Equal(0.1, loss.NextLost, 12);

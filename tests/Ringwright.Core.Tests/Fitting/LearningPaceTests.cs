@@ -53,5 +53,5 @@ public class LearningPaceTests
     }
 
     private static PaceBelief Learn(int cuts, double minutes) =>
-        (Hands.Unrecorded with { Cutting = Prior }).Update(new RunRecord { Cuts = cuts, CuttingMinutes = minutes }).Cutting;
+        (HandBelief.Unrecorded with { Cutting = Prior }).Update(new RunRecord { Cuts = cuts, CuttingMinutes = minutes }).Cutting;
 }

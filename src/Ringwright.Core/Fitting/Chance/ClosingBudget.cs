@@ -14,7 +14,8 @@ namespace Ringwright.Core.Fitting;
 /// <param name="FromSetting">Variance from setting the fences, rad²: N² times 2 s² for two fences, 4 s² for one.</param>
 /// <param name="FromSanding">Variance from uneven sanding, rad²: 2 N times (unevenness over the face's length)².</param>
 /// <param name="Limit">Largest |E| that still closes, rad: g/R joint by joint, N g/R under a band.</param>
-public readonly record struct ClosingBudget(int Wedges, double Mean, double FromCuts, double FromSetting, double FromSanding, double Limit)
+/// <param name="JointLimit">Largest |E| that still closes joint by joint, rad: g/R.</param>
+public readonly record struct ClosingBudget(int Wedges, double Mean, double FromCuts, double FromSetting, double FromSanding, double Limit, double JointLimit)
 {
     /// <summary>Variance of E, rad².</summary>
     public double Variance => FromCuts + FromSetting + FromSanding;
@@ -23,15 +24,10 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
     public double Sd => Math.Sqrt(Variance);
 
     /// <summary>Chance that the ring closes: P(|E| ≤ <see cref="Limit"/>).</summary>
-    public double Chance
-    {
-        get
-        {
-            double sd = Sd;
-            if (sd == 0) return Math.Abs(Mean) <= Limit ? 1 : 0;
-            return Math.Clamp(Normal.CDF(0, 1, (Limit - Mean) / sd) - Normal.CDF(0, 1, (-Limit - Mean) / sd), 0, 1);
-        }
-    }
+    public double Chance => ChanceWithin(Limit);
+
+    /// <summary>Chance that the ring closes when all error gathers in the last joint: P(|E| ≤ g/R).</summary>
+    public double ChanceJointByJoint => ChanceWithin(JointLimit);
 
     /// <summary>The budget of a ring of <paramref name="glued"/> wedges from <paramref name="boards"/> boards.</summary>
     public static ClosingBudget Of(WedgeGeometry glued, int boards, Shop shop)
@@ -41,7 +37,8 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
         double sd = shop.Hands.AngleSd.Radians;
         double setting = new FenceSetting(shop.Hands.SettingSd.Radians, Fences(shop.Sled.Kind)).WedgeVariance;
         double turn = SandingTurn(glued, shop);
-        return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, runs.VarianceFactor * sd * sd, (double)n * n * setting, 2.0 * n * turn * turn, LimitOf(glued, shop.Wanted));
+        double joint = shop.Wanted.JointGap.Millimetres / glued.OuterCorner;
+        return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, runs.VarianceFactor * sd * sd, (double)n * n * setting, 2.0 * n * turn * turn, shop.Wanted.Closing == ClosingWay.UnderABand ? n * joint : joint, joint);
     }
 
     /// <summary>Fences that are set: one, unless the sled has two.</summary>
@@ -56,9 +53,10 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
     public static double SandingTurn(WedgeGeometry glued, Shop shop) =>
         shop.Sanding.Unevenness.Millimetres * Math.Cos(glued.HalfAngle) / glued.Depth;
 
-    private static double LimitOf(WedgeGeometry glued, Wanted wanted)
+    private double ChanceWithin(double limit)
     {
-        double joint = wanted.JointGap.Millimetres / glued.OuterCorner;
-        return wanted.Closing == ClosingWay.UnderABand ? glued.Segments * joint : joint;
+        double sd = Sd;
+        if (sd == 0) return Math.Abs(Mean) <= limit ? 1 : 0;
+        return Math.Clamp(Normal.CDF(0, 1, (limit - Mean) / sd) - Normal.CDF(0, 1, (-limit - Mean) / sd), 0, 1);
     }
 }

@@ -36,7 +36,7 @@ public static class LearnedSentences
     }
 
     /// <summary>All four sentences.</summary>
-    public static IReadOnlyList<string> Of(Hands hands)
+    public static IReadOnlyList<string> Of(HandBelief hands)
     {
         ArgumentNullException.ThrowIfNull(hands);
         return [OfAngle(hands.Angle), OfLoss(hands.Loss), OfPace(hands.Cutting, "cut"), OfPace(hands.Sanding, "sanded face")];

@@ -9,16 +9,16 @@ namespace Ringwright.Core.Fitting;
 /// <param name="Loss">Chance that a wedge is lost.</param>
 /// <param name="Cutting">Minutes per cut.</param>
 /// <param name="Sanding">Minutes per sanded face.</param>
-public sealed record Hands(AngleBelief Angle, LossBelief Loss, PaceBelief Cutting, PaceBelief Sanding)
+public sealed record HandBelief(AngleBelief Angle, LossBelief Loss, PaceBelief Cutting, PaceBelief Sanding)
 {
     private const double Degree = Math.PI / 180;
 
     /// <summary>
-    /// Hands of which nothing is recorded yet (common practice, no source): no bias and 0.1 degrees per cut, each worth 6
+    /// HandBelief of which nothing is recorded yet (common practice, no source): no bias and 0.1 degrees per cut, each worth 6
     /// cuts; one wedge in 20 lost, worth 20 wedges; half a minute per cut and per sanded face, worth 10 each (72 small
     /// wedges, 144 faces, then take over an hour).
     /// </summary>
-    public static Hands Unrecorded { get; } = new(
+    public static HandBelief Unrecorded { get; } = new(
         new(new(Bias: 0, BiasWorth: 6, Sd: 0.1 * Degree, SdWorth: 6)),
         new(PriorLoss: 0.05, PriorWorth: 20),
         new(PriorMinutes: 0.5, PriorWorth: 10),
@@ -26,7 +26,7 @@ public sealed record Hands(AngleBelief Angle, LossBelief Loss, PaceBelief Cuttin
 
     /// <summary>What these hands are believed to do after one more record.</summary>
     /// <exception cref="BadInputException">Something recorded, or believed before, cannot be; nothing is learned then.</exception>
-    public Hands Update(RunRecord record)
+    public HandBelief Update(RunRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
         Validate();
@@ -40,7 +40,7 @@ public sealed record Hands(AngleBelief Angle, LossBelief Loss, PaceBelief Cuttin
 
     /// <summary>The same for several records.</summary>
     /// <exception cref="BadInputException">Something in one of the records cannot be.</exception>
-    public Hands Update(IEnumerable<RunRecord> records)
+    public HandBelief Update(IEnumerable<RunRecord> records)
     {
         ArgumentNullException.ThrowIfNull(records);
         return records.Aggregate(this, (hands, record) => hands.Update(record));
