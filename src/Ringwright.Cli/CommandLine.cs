@@ -66,6 +66,12 @@ public static class CommandLine
             config.AddCommand<ExplainCommand>("explain")
                 .WithDescription("Show formula, values and source behind a figure; without a name, list all figures.")
                 .WithExample("explain", "examples/two-wood-disc.json", "board-width");
+            config.AddCommand<ReachCommand>("reach")
+                .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
+                .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");
+            config.AddCommand<LearnCommand>("learn")
+                .WithDescription("What a record of real runs says of these hands; the next plan uses it.")
+                .WithExample("learn", "examples/bench-record.json", "--shop", "examples/small-shop.json");
         });
         return app;
     }

@@ -33,38 +33,26 @@ internal class UnitSettings : CommandSettings
     }
 }
 
+/// <summary>The shop things are made in.</summary>
+internal class ShopSettings : UnitSettings
+{
+    [CommandOption("--shop <SHOP>")]
+    [Description("The shop's file; otherwise starting values ('ringwright new shop' writes them).")]
+    public string? Shop { get; init; }
+
+    public Shop ReadShop(LengthUnit unit) => Shop is null ? Core.Pieces.Shop.StartingIn(unit) : DocumentFile.Read(Shop, DocumentJson.ReadShop);
+}
+
 /// <summary>A piece file and the shop it is made in.</summary>
-internal class PieceSettings : UnitSettings
+internal class PieceSettings : ShopSettings
 {
     [CommandArgument(0, "<FILE>")]
     [Description("The piece's file.")]
     public string File { get; init; } = "";
 
-    [CommandOption("--shop <SHOP>")]
-    [Description("The shop's file; otherwise starting values ('ringwright new shop' writes them).")]
-    public string? Shop { get; init; }
-
     public Plan Plan()
     {
-        Piece piece = ReadPiece();
+        Piece piece = DocumentFile.Read(File, DocumentJson.ReadPiece);
         return Planner.Plan(piece, ReadShop(piece.Units));
-    }
-
-    private Piece ReadPiece() => Named(File, text => DocumentJson.ReadPiece(text));
-
-    private Shop ReadShop(LengthUnit unit) => Shop is null ? Core.Pieces.Shop.StartingIn(unit) : Named(Shop, text => DocumentJson.ReadShop(text));
-
-    // With two files in play the sentence must say which one.
-    private static T Named<T>(string path, Func<string, T> read)
-    {
-        string text = SafeFile.ReadText(path);
-        try
-        {
-            return read(text);
-        }
-        catch (BadInputException e)
-        {
-            throw new BadInputException($"{Path.GetFileName(path)}, {e.Where}", e.Problem, e.Right);
-        }
     }
 }

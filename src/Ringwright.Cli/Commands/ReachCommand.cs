@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using System.ComponentModel;
+using System.Globalization;
+using Ringwright.Cli.Output;
+using Ringwright.Core;
+using Ringwright.Core.Fitting;
+using Ringwright.Core.Measures;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands;
+
+/// <summary><c>ringwright reach</c>: how small one can go in this shop.</summary>
+internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.Settings>
+{
+    internal sealed class Settings : ShopSettings
+    {
+        [CommandOption("--segments <LIST>")]
+        [Description("Numbers of segments: 6-48, 6-72/6 or 12,18,24.")]
+        public string Segments { get; init; } = "6-48/6";
+
+        [CommandOption("--diameters <LIST>")]
+        [Description("Diameters across flats in the units spoken: 8-40/4 or 12,19,25.4.")]
+        public string? Diameters { get; init; }
+
+        [CommandOption("--json")]
+        [Description("The map as JSON.")]
+        public bool Json { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        MeasureStyle style = settings.Style(LengthUnit.Millimetre);
+        bool inch = style.Unit == LengthUnit.Inch;
+        ImmutableArray<double> diameters = [.. NumberList.Read("--diameters", settings.Diameters ?? (inch ? "0.25-2/0.25" : "8-40/4")).Select(d => inch ? d * 25.4 : d)];
+        ImmutableArray<int> segments = [.. NumberList.Read("--segments", settings.Segments).Select(Whole)];
+        var map = ReachMap.Of(settings.ReadShop(style.Unit), segments, diameters);
+        if (settings.Json) JsonOut.Write(console, json => ReachJson.Write(json, map, style));
+        else Print(map, style);
+        return ExitCode.Done;
+    }
+
+    private static int Whole(double value) => value == Math.Floor(value)
+        ? (int)value
+        : throw new BadInputException("--segments", $"{value.ToString("R", CultureInfo.InvariantCulture)} is no whole number", "whole numbers such as 12,18,24 are needed");
+
+    private void Print(ReachMap map, MeasureStyle style)
+    {
+        console.WriteLine($"How small one can go: {map.Shop.Name}");
+        console.WriteLine("Rim edge where it can be made; a word where something stops it.");
+        AlignedText.Heading(console, "Across flats, by segments");
+        string[] head = ["", .. map.Segments.Select(n => n.ToString(CultureInfo.InvariantCulture))];
+        IEnumerable<string[]> rows = map.Diameters.Select((d, row) => (string[])[style.Length(d), .. Enumerable.Range(0, map.Segments.Length).Select(c => Word(map[c, row], style))]);
+        AlignedText.Write(console, rows.Prepend(head), [.. Enumerable.Range(0, head.Length)]);
+        AlignedText.Heading(console, "Words");
+        foreach (ReachCell cell in map.Cells.Where(c => c.Stop != ReachStop.None).DistinctBy(c => c.Stop))
+            console.WriteLine($"  {Word(cell, style)}: for {cell.Segments} at {style.Length(cell.Diameter)}: {ReachMap.Say(cell, map.Shop).In(style)}");
+        AlignedText.Heading(console, "Mind");
+        foreach (string caution in Core.Planning.Cautions.For(map.Shop.Sled.Kind)) console.WriteLine("  " + caution);
+    }
+
+    private static string Word(ReachCell cell, MeasureStyle style) => cell.Stop switch
+    {
+        ReachStop.SandedAway => "sanded away",
+        ReachStop.BoardTooShort => "short board",
+        ReachStop.TooSmallToHold => "tiny",
+        ReachStop.MostlySawdust => "dust",
+        ReachStop.ProbablyGapes => "gapes",
+        _ => style.Length(cell.RimEdge),
+    };
+}
