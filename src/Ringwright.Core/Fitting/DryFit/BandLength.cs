@@ -1,0 +1,81 @@
+using Ringwright.Core.Geometry;
+
+namespace Ringwright.Core.Fitting;
+
+/// <summary>
+/// The rubber band: at mid height, stretched around the outer corners of all wedges, so its length is the perimeter of
+/// their convex hull. A hull edge that spans one wedge has a fixed length, one that spans joints depends on the states
+/// of just those joints; the hull's length is a convex function of the corners with a continuous gradient wherever
+/// no two corners coincide.
+/// </summary>
+internal sealed class BandLength
+{
+    private Vector2D[] _corners = [];
+    private int[] _hull = [];
+
+    /// <summary>Band length of the ring as laid out, mm.</summary>
+    public double Measure(RingModel model, RingLayout layout)
+    {
+        int size = Wrap(model, layout);
+        double sum = 0;
+        for (int e = 0; e < size; e++) sum += (_corners[_hull[(e + 1) % size]] - _corners[_hull[e]]).Length;
+        return sum;
+    }
+
+    /// <summary>
+    /// Adds to each joint the derivative of the band length by its state, and its second derivative with the turning of
+    /// the levers left out. A hull edge over several joints is bounded from above by a form that does not couple them.
+    /// </summary>
+    public void AddDerivatives(RingModel model, RingLayout layout, Span<Vector3D> gradient, Span<Symmetric3> curvature)
+    {
+        int size = Wrap(model, layout);
+        for (int e = 0; e < size; e++)
+        {
+            int from = _hull[e];
+            int to = _hull[(e + 1) % size];
+            Vector2D edge = _corners[to] - _corners[from];
+            double length = edge.Length;
+            Vector2D u = (1 / length) * edge;
+            int joints = ((to / 2) - (from / 2) + model.Count) % model.Count;
+            for (int k = 0, j = from / 2; k < joints; k++, j = model.Next(j))
+                AddJoint(layout, j, _corners[to], u, joints / length, ref gradient[j], ref curvature[j]);
+        }
+    }
+
+    private static void AddJoint(RingLayout layout, int j, Vector2D end, Vector2D u, double weight, ref Vector3D gradient, ref Symmetric3 curvature)
+    {
+        Vector2D along = layout.Axis[j];
+        Vector2D lever = end - layout.Minus[j + 1].Origin;
+        gradient += new Vector3D(along.Cross(u), lever.Cross(u), u.Dot(along));
+        curvature.AddOuter(weight, new(-u.Dot(along), -lever.Dot(u), along.Cross(u)));
+    }
+
+    /// <summary>Hull of the corners, which come in order around the ring (Graham's scan without sorting), from the farthest one on.</summary>
+    private int Wrap(RingModel model, RingLayout layout)
+    {
+        int n = 2 * model.Count;
+        if (_corners.Length < n) (_corners, _hull) = (new Vector2D[n], new int[n + 1]);
+        int start = 0;
+        for (int i = 0; i < model.Count; i++)
+        {
+            _corners[2 * i] = layout.Minus[i].Origin;
+            _corners[(2 * i) + 1] = layout.Plus[i].Origin;
+        }
+
+        for (int i = 1; i < n; i++)
+            if (_corners[i].Dot(_corners[i]) > _corners[start].Dot(_corners[start])) start = i;
+
+        int size = 0;
+        for (int k = 0; k <= n; k++)
+        {
+            int next = (start + k) % n;
+            while (size >= 2 && IsInside(_hull[size - 2], _hull[size - 1], next)) size--;
+            _hull[size++] = next;
+        }
+
+        return size - 1;
+    }
+
+    private bool IsInside(int before, int corner, int after) =>
+        (_corners[corner] - _corners[before]).Cross(_corners[after] - _corners[corner]) <= 0;
+}
