@@ -21,6 +21,7 @@ internal sealed class BandFit
     private readonly double[] _couplingRight = new double[3];
     private readonly double[] _closing = new double[3];
     private JointState[] _states = [];
+    private BandPull[] _pulls = [];
     private Vector3D[] _gradient = [];
     private Vector3D[] _change = [];
     private double[] _tipX = [];
@@ -43,6 +44,8 @@ internal sealed class BandFit
     /// <summary>Steps taken.</summary>
     public int Steps { get; private set; }
 
+    private int Products => Clearances.Total + (2 * Model.Count);
+
     /// <summary>Solves for the given wedges; true when it settled.</summary>
     public bool Run(ReadOnlySpan<FitWedge> wedges)
     {
@@ -52,6 +55,7 @@ internal sealed class BandFit
         for (Steps = 0; Steps < MostSteps; Steps++)
         {
             Linearise();
+            if (Environment.GetEnvironmentVariable("TRACE") != null) Console.WriteLine($"      {Steps}: mu {Complementarity():0.0e0} miss {Layout.Miss.X:0.0e0} {Layout.Miss.Y:0.0e0} {Layout.Miss.Angle:0.0e0} mism {Clearances.WorstMismatch:0.0e0} imb {Imbalance():0.0e0} band {Band.Measure(Model, Layout):0.000000}");
             if (IsSettled()) return true;
             if (!Advance()) return false;
         }
@@ -63,7 +67,11 @@ internal sealed class BandFit
     {
         int n = Model.Count;
         if (_states.Length < n)
-            (_states, _gradient, _change, _tipX) = (new JointState[n], new Vector3D[n], new Vector3D[n], new double[n]);
+        {
+            (_states, _pulls, _tipX) = (new JointState[n], new BandPull[n], new double[n]);
+            (_gradient, _change) = (new Vector3D[n], new Vector3D[n]);
+        }
+
         Array.Clear(_closing);
         double turn = ((2 * Math.PI) - Model.AngleSum) / n;
         double least = double.PositiveInfinity;
@@ -80,6 +88,9 @@ internal sealed class BandFit
         for (int j = 0; j < n; j++) _states[j] = new(start, turn, 0);
         Clearances.Evaluate(Model, States);
         Clearances.Begin();
+        double product = Clearances.Complementarity / Clearances.Total;
+        Bend();
+        for (int j = 0; j < n; j++) _pulls[j].Begin(product);
     }
 
     private double TipX(int joint)
@@ -89,6 +100,17 @@ internal sealed class BandFit
         return Math.Max(Model.Points[a.Start + a.Main].X, Model.Points[b.Start + b.Main].X);
     }
 
+    private void Bend()
+    {
+        for (int j = 0; j < Model.Count; j++)
+        {
+            (double before, double after) = Model.Rims(j);
+            _pulls[j].Between(before, after + _states[j].Turn);
+        }
+    }
+
+    private Vector2D Step(int j) => new(_states[j].Across, _states[j].Along);
+
     private void Linearise()
     {
         int n = Model.Count;
@@ -96,9 +118,10 @@ internal sealed class BandFit
         Clearances.Evaluate(Model, States);
         _system.Reset(n, 3);
         Array.Clear(_gradient);
-        Band.AddDerivatives(Model, Layout, _gradient, _system.Blocks);
+        Band.AddSpans(Model, Layout, _pulls, States, _gradient, _system.Blocks);
         for (int j = 0; j < n; j++)
         {
+            _pulls[j].AddTo(ref _gradient[j], ref _system.Blocks[j]);
             SharingTerm.AddDerivatives(_states[j], _tipX[j], Model.Radius, ref _gradient[j], ref _system.Blocks[j]);
             Couple(j);
         }
@@ -108,23 +131,34 @@ internal sealed class BandFit
             for (int r = 0; r < 3; r++) _gradient[j] += _closing[r] * _system.Coupling(j)[r];
     }
 
-    /// <summary>The motion of the chain's end, about the origin, by the parts of a joint's state: across, turn, along.</summary>
+    /// <summary>The motion of the chain's end, by the parts of a joint's state: across, turn, along.</summary>
     private void Couple(int j)
     {
         Vector2D along = Layout.Axis[j];
-        Vector2D hinge = Layout.Minus[j + 1].Origin;
-        Vector2D end = Layout.Minus[0].Origin - hinge;
+        Vector2D lever = Layout.Minus[0].Origin - Layout.Minus[j + 1].Origin;
         Span<Vector3D> rows = _system.Coupling(j);
-        rows[0] = new(-along.Y, -end.Y, along.X);
-        rows[1] = new(along.X, end.X, along.Y);
+        rows[0] = new(-along.Y, -lever.Y, along.X);
+        rows[1] = new(along.X, lever.X, along.Y);
         rows[2] = new(0, 1, 0);
+    }
+
+    private double Complementarity()
+    {
+        double sum = Clearances.Complementarity;
+        for (int j = 0; j < Model.Count; j++) sum += _pulls[j].Complementarity;
+        return sum / Products;
     }
 
     private bool IsSettled()
     {
         (double x, double y, double angle) = Layout.Miss;
         if (Math.Abs(x) + Math.Abs(y) + (Model.Radius * Math.Abs(angle)) > EndMismatch) return false;
-        if (Clearances.Complementarity > EndComplementarity || Clearances.WorstMismatch > EndMismatch) return false;
+        if (Complementarity() > EndComplementarity || Clearances.WorstMismatch > EndMismatch) return false;
+        return Imbalance() <= EndImbalance;
+    }
+
+    private double Imbalance()
+    {
         double worst = 0;
         for (int j = 0; j < Model.Count; j++)
         {
@@ -132,16 +166,18 @@ internal sealed class BandFit
             worst = Math.Max(worst, Math.Max(Math.Abs(g.X), Math.Max(Math.Abs(g.Y / _tipX[j]), Math.Abs(g.Z))));
         }
 
-        return worst <= EndImbalance;
+        return worst;
     }
 
     private bool Advance()
     {
         if (!_system.Factor()) return false;
-        double now = Clearances.Complementarity;
+        double now = Complementarity();
         Solve(0, corrected: false);
-        (double slack, double force) = Clearances.Longest(1);
-        double centring = Math.Pow(Clearances.ComplementarityAfter(slack, force) / now, 3);
+        (double slack, double force) = Longest(1);
+        double after = Clearances.ComplementarityAfter(slack, force);
+        for (int j = 0; j < Model.Count; j++) after += _pulls[j].ComplementarityAfter(slack, force);
+        double centring = Math.Pow(after / Products / now, 3);
         Solve(Math.Max(centring * now, 0.1 * EndComplementarity), corrected: true);
         return Move();
     }
@@ -150,21 +186,40 @@ internal sealed class BandFit
     {
         int n = Model.Count;
         Clearances.Aim(centre, corrected);
-        for (int j = 0; j < n; j++) _change[j] = -_gradient[j];
+        for (int j = 0; j < n; j++)
+        {
+            _pulls[j].Aim(centre, corrected);
+            _change[j] = _pulls[j].Right(Step(j)) - _gradient[j];
+        }
+
         Clearances.AddRight(_change.AsSpan(0, n));
         (_couplingRight[0], _couplingRight[1], _couplingRight[2]) = (-Layout.Miss.X, -Layout.Miss.Y, -Layout.Miss.Angle);
         _system.Solve(_change.AsSpan(0, n), _couplingRight);
         Clearances.Step(_change.AsSpan(0, n));
+        for (int j = 0; j < n; j++) _pulls[j].Step(Step(j), new(_change[j].X, _change[j].Z));
+    }
+
+    private (double Slack, double Force) Longest(double share)
+    {
+        (double slack, double force) = Clearances.Longest(share);
+        for (int j = 0; j < Model.Count; j++) (slack, force) = _pulls[j].Longest(share, slack, force);
+        return (slack, force);
     }
 
     private bool Move()
     {
-        (double slack, double force) = Clearances.Longest(0.995);
+        (double slack, double force) = Longest(0.995);
         slack *= Restraint();
         if (!double.IsFinite(slack + force)) return false;
-        for (int j = 0; j < Model.Count; j++) _states[j] = _states[j].Moved(slack, _change[j]);
+        for (int j = 0; j < Model.Count; j++)
+        {
+            _states[j] = _states[j].Moved(slack, _change[j]);
+            _pulls[j].Move(slack, force);
+        }
+
         for (int r = 0; r < 3; r++) _closing[r] += force * _system.Multipliers[r];
         Clearances.Move(slack, force);
+        Bend();
         return true;
     }
 

@@ -23,22 +23,28 @@ internal sealed class BandLength
     }
 
     /// <summary>
-    /// Adds to each joint the derivative of the band length by its state, and its second derivative with the turning of
-    /// the levers left out. A hull edge over several joints is bounded from above by a form that does not couple them.
+    /// Adds what <see cref="BandPull"/> leaves out: where the hull passes over corners, the exact gradient of that edge's
+    /// length less that of the joints' own bends, and the edge's curvature. An edge over several joints is bounded
+    /// from above by a form that does not couple them.
     /// </summary>
-    public void AddDerivatives(RingModel model, RingLayout layout, Span<Vector3D> gradient, Span<Symmetric3> curvature)
+    public void AddSpans(RingModel model, RingLayout layout, ReadOnlySpan<BandPull> pulls, ReadOnlySpan<JointState> states, Span<Vector3D> gradient, Span<Symmetric3> curvature)
     {
         int size = Wrap(model, layout);
         for (int e = 0; e < size; e++)
         {
             int from = _hull[e];
             int to = _hull[(e + 1) % size];
+            int joints = ((to / 2) - (from / 2) + model.Count) % model.Count;
+            if (joints == 0 || (to - from + (2 * model.Count)) % (2 * model.Count) == 1) continue;
             Vector2D edge = _corners[to] - _corners[from];
             double length = edge.Length;
             Vector2D u = (1 / length) * edge;
-            int joints = ((to / 2) - (from / 2) + model.Count) % model.Count;
             for (int k = 0, j = from / 2; k < joints; k++, j = model.Next(j))
+            {
+                Vector2D own = pulls[j].Exact(new(states[j].Across, states[j].Along));
+                gradient[j] -= new Vector3D(own.X, 0, own.Y);
                 AddJoint(layout, j, _corners[to], u, joints / length, ref gradient[j], ref curvature[j]);
+            }
         }
     }
 

@@ -14,14 +14,14 @@ internal sealed class Clearances
     private double[] _target = [];
     private int _joints;
 
-    /// <summary>Mean product of slack and force: how far the iteration is from the answer, mm.</summary>
+    /// <summary>Sum of the products of slack and force: how far the iteration is from the answer, mm.</summary>
     public double Complementarity
     {
         get
         {
             double sum = 0;
             for (int r = 0; r < Total; r++) sum += _slack[r] * _force[r];
-            return sum / Total;
+            return sum;
         }
     }
 
@@ -132,13 +132,13 @@ internal sealed class Clearances
         return (slack, force);
     }
 
-    /// <summary>Mean product of slack and force after the given fractions of the steps.</summary>
+    /// <summary>Sum of the products after the given fractions of the steps.</summary>
     public double ComplementarityAfter(double slackPart, double forcePart)
     {
         double sum = 0;
         for (int r = 0; r < Total; r++)
             sum += (_slack[r] + (slackPart * _slackStep[r])) * (_force[r] + (forcePart * _forceStep[r]));
-        return sum / Total;
+        return sum;
     }
 
     /// <summary>Takes the given fractions of the steps.</summary>

@@ -51,6 +51,14 @@ internal sealed class RingModel
     /// <summary>The + frame of a wedge seen from its - frame; its angle is the wedge angle.</summary>
     public ref readonly WedgePose Across(int wedge) => ref _across[wedge];
 
+    /// <summary>Directions of the two rims that meet at a joint, from its face line, when the faces lie flush, radians.</summary>
+    public (double Before, double After) Rims(int joint)
+    {
+        WedgePose before = _across[joint];
+        Vector2D after = _across[Next(joint)].Origin;
+        return (Math.Atan2(before.Origin.Y, before.Origin.X) - before.Angle, Math.Atan2(after.Y, after.X));
+    }
+
     /// <summary>Whether both wedges of a joint are upright, so that one level tells all.</summary>
     public bool IsUpright(int joint) => _upright[joint] && _upright[Next(joint)];
 
