@@ -24,7 +24,6 @@ internal sealed class BandFit
     private BandPull[] _pulls = [];
     private Vector3D[] _gradient = [];
     private Vector3D[] _change = [];
-    private double[] _tipX = [];
 
     /// <summary>The shapes.</summary>
     public RingModel Model { get; } = new();
@@ -68,18 +67,14 @@ internal sealed class BandFit
         int n = Model.Count;
         if (_states.Length < n)
         {
-            (_states, _pulls, _tipX) = (new JointState[n], new BandPull[n], new double[n]);
+            (_states, _pulls) = (new JointState[n], new BandPull[n]);
             (_gradient, _change) = (new Vector3D[n], new Vector3D[n]);
         }
 
         Array.Clear(_closing);
         double turn = ((2 * Math.PI) - Model.AngleSum) / n;
         double least = double.PositiveInfinity;
-        for (int j = 0; j < n; j++)
-        {
-            _states[j] = new(0, turn, 0);
-            _tipX[j] = TipX(j);
-        }
+        for (int j = 0; j < n; j++) _states[j] = new(0, turn, 0);
 
         Clearances.Evaluate(Model, States);
         for (int j = 0; j < n; j++)
@@ -91,13 +86,7 @@ internal sealed class BandFit
         double product = Clearances.Complementarity / Clearances.Total;
         Bend();
         for (int j = 0; j < n; j++) _pulls[j].Begin(product);
-    }
-
-    private double TipX(int joint)
-    {
-        FaceSpan a = Model.Plus(joint).Bottom;
-        FaceSpan b = Model.Minus(Model.Next(joint)).Bottom;
-        return Math.Max(Model.Points[a.Start + a.Main].X, Model.Points[b.Start + b.Main].X);
+        Bend();
     }
 
     private void Bend()
@@ -122,7 +111,7 @@ internal sealed class BandFit
         for (int j = 0; j < n; j++)
         {
             _pulls[j].AddTo(ref _gradient[j], ref _system.Blocks[j]);
-            SharingTerm.AddDerivatives(_states[j], _tipX[j], Model.Radius, ref _gradient[j], ref _system.Blocks[j]);
+            SharingTerm.AddDerivatives(_states[j], Model.TipX(j), Model.Radius, ref _gradient[j], ref _system.Blocks[j]);
             Couple(j);
         }
 
@@ -137,9 +126,10 @@ internal sealed class BandFit
         Vector2D along = Layout.Axis[j];
         Vector2D lever = Layout.Minus[0].Origin - Layout.Minus[j + 1].Origin;
         Span<Vector3D> rows = _system.Coupling(j);
-        rows[0] = new(-along.Y, -lever.Y, along.X);
-        rows[1] = new(along.X, lever.X, along.Y);
-        rows[2] = new(0, 1, 0);
+        double tipX = Model.TipX(j);
+        rows[0] = JointState.ByEnds(-along.Y, -lever.Y, along.X, tipX);
+        rows[1] = JointState.ByEnds(along.X, lever.X, along.Y, tipX);
+        rows[2] = JointState.ByEnds(0, 1, 0, tipX);
     }
 
     private double Complementarity()
@@ -163,7 +153,7 @@ internal sealed class BandFit
         for (int j = 0; j < Model.Count; j++)
         {
             Vector3D g = _gradient[j];
-            worst = Math.Max(worst, Math.Max(Math.Abs(g.X), Math.Max(Math.Abs(g.Y / _tipX[j]), Math.Abs(g.Z))));
+            worst = Math.Max(worst, Math.Max(Math.Abs(g.X), Math.Max(Math.Abs(g.Y), Math.Abs(g.Z))));
         }
 
         return worst;
@@ -213,7 +203,7 @@ internal sealed class BandFit
         if (!double.IsFinite(slack + force)) return false;
         for (int j = 0; j < Model.Count; j++)
         {
-            _states[j] = _states[j].Moved(slack, _change[j]);
+            _states[j] = _states[j].Moved(slack, _change[j], Model.TipX(j));
             _pulls[j].Move(slack, force);
         }
 
@@ -230,8 +220,9 @@ internal sealed class BandFit
         double move = LongestMove * Model.MeanRim;
         for (int j = 0; j < Model.Count; j++)
         {
-            turn = Math.Max(turn, Math.Abs(_change[j].Y));
-            move = Math.Max(move, Math.Max(Math.Abs(_change[j].X), Math.Abs(_change[j].Z)));
+            Vector3D c = _change[j];
+            turn = Math.Max(turn, Math.Abs((c.Y - c.X) / Model.TipX(j)));
+            move = Math.Max(move, Math.Max(Math.Abs(c.X), Math.Abs(c.Z)));
         }
 
         return Math.Min(LongestTurn / turn, LongestMove * Model.MeanRim / move);

@@ -13,51 +13,51 @@ namespace Ringwright.Core.Fitting;
 internal struct BandPull
 {
     private Vector2D _pull;
-    private double _length;
-    private double _chordLength;
     private Vector2D _middle;
     private double _chord;
-    private double _lengthAim;
-    private double _chordAim;
-    private Vector2D _pullStep;
-    private double _lengthStep;
-    private double _chordStep;
+    private Limit _disc;
+    private Limit _bend;
     private double _w00;
     private double _w01;
     private double _w11;
+    private Vector2D _pullStep;
 
     /// <summary>Sum of the two products that the iteration drives to zero, mm.</summary>
-    public readonly double Complementarity => (_length * DiscSlack(_pull)) + (_chordLength * ChordSlack(_pull));
+    public readonly double Complementarity => (_disc.Length * _disc.Slack) + (_bend.Length * _bend.Slack);
 
-    /// <summary>By how much the band's piece at the joint misses v, mm.</summary>
-    public readonly double Mismatch(Vector2D v) => (v - (_length * _pull) + (_chordLength * _middle)).Length;
-
-    /// <summary>Sets the directions of the two rims, radians from the face line (both about a quarter turn).</summary>
+    /// <summary>
+    /// Sets the directions of the two rims, radians from the face line (both about a quarter turn), and takes note of
+    /// how far the slacks are off. A bend below a thousandth of a radian counts as that much.
+    /// </summary>
     public void Between(double before, double after)
     {
         double half = Math.Max(1e-3, (after - before) / 2);
         (double sin, double cos) = Math.SinCos((before + after) / 2);
         _middle = new(sin, cos);
         _chord = Math.Cos(half);
+        _disc.Off = ((1 - _pull.Dot(_pull)) / 2) - _disc.Slack;
+        _bend.Off = _pull.Dot(_middle) - _chord - _bend.Slack;
     }
 
-    /// <summary>Starts in the middle, all products equal to <paramref name="product"/>.</summary>
+    /// <summary>Starts in the middle, both products equal to <paramref name="product"/>; <see cref="Between"/> comes before and after.</summary>
     public void Begin(double product)
     {
         _pull = (0.5 * (1 + _chord)) * _middle;
-        _length = product / DiscSlack(_pull);
-        _chordLength = product / ChordSlack(_pull);
+        _disc = Limit.At((1 - _pull.Dot(_pull)) / 2, product);
+        _bend = Limit.At(_pull.Dot(_middle) - _chord, product);
     }
 
     /// <summary>Adds pull and stiffness to the joint.</summary>
     public void AddTo(ref Vector3D gradient, ref Symmetric3 matrix)
     {
-        double disc = _length / DiscSlack(_pull);
-        double chord = _chordLength / ChordSlack(_pull);
-        double a = _length + (disc * _pull.X * _pull.X) + (chord * _middle.X * _middle.X);
-        double b = (disc * _pull.X * _pull.Y) + (chord * _middle.X * _middle.Y);
-        double c = _length + (disc * _pull.Y * _pull.Y) + (chord * _middle.Y * _middle.Y);
-        double det = (_length * (_length + (disc * _pull.Dot(_pull)) + (chord * _middle.Dot(_middle)))) + (disc * chord * Math.Pow(_pull.Cross(_middle), 2));
+        double length = _disc.Length;
+        double disc = length / _disc.Slack;
+        double bend = _bend.Length / _bend.Slack;
+        double a = length + (disc * _pull.X * _pull.X) + (bend * _middle.X * _middle.X);
+        double b = (disc * _pull.X * _pull.Y) + (bend * _middle.X * _middle.Y);
+        double c = length + (disc * _pull.Y * _pull.Y) + (bend * _middle.Y * _middle.Y);
+        double skew = _pull.Cross(_middle);
+        double det = (length * (length + (disc * _pull.Dot(_pull)) + bend)) + (disc * bend * skew * skew);
         (_w00, _w01, _w11) = (c / det, -b / det, a / det);
         gradient += new Vector3D(_pull.X, 0, _pull.Y);
         matrix.AddOuter(_w00, new(1, 0, _w01 / _w00));
@@ -67,8 +67,8 @@ internal struct BandPull
     /// <summary>Asks for both products to become <paramref name="centre"/>, less the last steps' products when <paramref name="corrected"/>.</summary>
     public void Aim(double centre, bool corrected)
     {
-        _lengthAim = centre - (corrected ? _lengthStep * DiscStep() : 0);
-        _chordAim = centre - (corrected ? _chordStep * _middle.Dot(_pullStep) : 0);
+        _disc.Aim = centre - (corrected ? _disc.LengthStep * _disc.SlackStep : 0);
+        _bend.Aim = centre - (corrected ? _bend.LengthStep * _bend.SlackStep : 0);
     }
 
     /// <summary>What the aim and the mismatch with <paramref name="v"/> add to the joint's right-hand side.</summary>
@@ -78,43 +78,27 @@ internal struct BandPull
         return new(-d.X, 0, -d.Y);
     }
 
-    /// <summary>Steps of the pull and the two lengths, from the change of v.</summary>
+    /// <summary>Steps of the pull and the two limits, from the change of v.</summary>
     public void Step(Vector2D v, Vector2D change)
     {
         _pullStep = Yield(change + Residual(v));
-        double disc = DiscSlack(_pull);
-        double chord = ChordSlack(_pull);
-        _lengthStep = (_lengthAim - (_length * disc) + (_length * _pull.Dot(_pullStep))) / disc;
-        _chordStep = (_chordAim - (_chordLength * chord) - (_chordLength * _middle.Dot(_pullStep))) / chord;
+        _disc.Step(-_pull.Dot(_pullStep));
+        _bend.Step(_middle.Dot(_pullStep));
     }
 
-    /// <summary>Shortens the two fractions (lengths with the slacks, pull with the forces) so that at most <paramref name="share"/> is used up.</summary>
-    public readonly (double Slack, double Force) Longest(double share, double slack, double force)
-    {
-        if (slack * _lengthStep < -share * _length) slack = -share * _length / _lengthStep;
-        if (slack * _chordStep < -share * _chordLength) slack = -share * _chordLength / _chordStep;
-        double towards = _middle.Dot(_pullStep);
-        if (force * towards < -share * ChordSlack(_pull)) force = -share * ChordSlack(_pull) / towards;
-        double room = share * DiscSlack(_pull);
-        double b = _pull.Dot(_pullStep);
-        double a = _pullStep.Dot(_pullStep);
-        if ((force * b) + (force * force * a / 2) > room) force = 2 * room / (b + Math.Sqrt((b * b) + (2 * a * room)));
-        return (slack, force);
-    }
+    /// <summary>Shortens the two fractions (lengths go with the slacks of the ring, pull with its forces) so that at most <paramref name="share"/> is used up.</summary>
+    public readonly (double Slack, double Force) Longest(double share, double slack, double force) =>
+        (_bend.LongestLength(share, _disc.LongestLength(share, slack)), _bend.LongestSlack(share, _disc.LongestSlack(share, force)));
 
     /// <summary>The products' sum after the given fractions.</summary>
-    public readonly double ComplementarityAfter(double slack, double force)
-    {
-        Vector2D pull = _pull + (force * _pullStep);
-        return ((_length + (slack * _lengthStep)) * DiscSlack(pull)) + ((_chordLength + (slack * _chordStep)) * ChordSlack(pull));
-    }
+    public readonly double ComplementarityAfter(double slack, double force) => _disc.After(slack, force) + _bend.After(slack, force);
 
     /// <summary>Takes the given fractions of the steps.</summary>
     public void Move(double slack, double force)
     {
         _pull += force * _pullStep;
-        _length += slack * _lengthStep;
-        _chordLength += slack * _chordStep;
+        _disc.Move(slack, force);
+        _bend.Move(slack, force);
     }
 
     /// <summary>The exact pull at <paramref name="v"/> other than 0: its direction, kept between the rims.</summary>
@@ -126,14 +110,44 @@ internal struct BandPull
         return (_chord * _middle) + (side * _middle.Perpendicular());
     }
 
-    private readonly double DiscStep() => -_pull.Dot(_pullStep);
-
-    private static double DiscSlack(Vector2D pull) => (1 - pull.Dot(pull)) / 2;
-
-    private readonly double ChordSlack(Vector2D pull) => pull.Dot(_middle) - _chord;
-
-    private readonly Vector2D Residual(Vector2D v) =>
-        v - ((_lengthAim / DiscSlack(_pull)) * _pull) + ((_chordAim / ChordSlack(_pull)) * _middle);
+    private readonly Vector2D Residual(Vector2D v) => v - (_disc.Wanted * _pull) + (_bend.Wanted * _middle);
 
     private readonly Vector2D Yield(Vector2D r) => new((_w00 * r.X) + (_w01 * r.Y), (_w01 * r.X) + (_w11 * r.Y));
+
+    /// <summary>One limit of the pull: its slack (no unit), the band length that belongs to it (mm), and their steps.</summary>
+    private struct Limit
+    {
+        public double Slack;
+        public double Length;
+        public double Off;
+        public double Aim;
+        public double SlackStep;
+        public double LengthStep;
+
+        /// <summary>The length that the aim asks for at the present slack.</summary>
+        public readonly double Wanted => (Aim - (Length * Off)) / Slack;
+
+        public static Limit At(double slack, double product) => new() { Slack = slack, Length = product / slack };
+
+        public readonly double LongestLength(double share, double part) =>
+            part * LengthStep < -share * Length ? -share * Length / LengthStep : part;
+
+        public readonly double LongestSlack(double share, double part) =>
+            part * SlackStep < -share * Slack ? -share * Slack / SlackStep : part;
+
+        public readonly double After(double lengthPart, double slackPart) =>
+            (Length + (lengthPart * LengthStep)) * (Slack + (slackPart * SlackStep));
+
+        public void Step(double change)
+        {
+            SlackStep = change + Off;
+            LengthStep = (Aim - (Length * (Slack + SlackStep))) / Slack;
+        }
+
+        public void Move(double lengthPart, double slackPart)
+        {
+            Length += lengthPart * LengthStep;
+            Slack += slackPart * SlackStep;
+        }
+    }
 }

@@ -31,27 +31,24 @@ public readonly record struct GatheredJoint(int Joint, JointGap Gap)
     private static JointState Flush(RingModel model, int joint)
     {
         var state = default(JointState);
-        for (int round = 0; round < 5; round++) state = Pressed(Rows(model, joint, state).All, state);
+        for (int round = 0; round < 5; round++) state = state.Moved(1, Pressed(Rows(model, joint, state).All), model.TipX(joint));
         return state;
     }
 
-    private static JointState Pressed(JointRow[] rows, JointState state)
+    private static Vector3D Pressed(JointRow[] rows)
     {
         double best = double.PositiveInfinity;
         Vector3D move = default;
-        double farthest = 0;
-        foreach (JointRow row in rows) farthest = Math.Min(farthest, row.Gradient.Y);
         for (int a = 0; a < rows.Length; a++)
         {
             for (int b = 0; b < a; b++)
             {
-                if (Meeting(rows[a], rows[b]) is not { } m || !Clears(rows, m)) continue;
-                double cost = m.X + (m.X + (farthest * m.Y));
-                if (cost < best) (best, move) = (cost, m);
+                if (Meeting(rows[a], rows[b]) is not { } m || m.X + m.Y >= best || !Clears(rows, m)) continue;
+                (best, move) = (m.X + m.Y, m);
             }
         }
 
-        return state.Moved(1, move);
+        return move;
     }
 
     /// <summary>The move that brings both clearances to zero, if they do not act alike.</summary>

@@ -24,8 +24,8 @@ internal static class JointContacts
     {
         ref readonly FaceSide a = ref model.Plus(joint);
         ref readonly FaceSide b = ref model.Minus(model.Next(joint));
-        int used = Level(new(model, a.Bottom, b.Bottom, state), rows);
-        if (!model.IsUpright(joint)) Level(new(model, a.Top, b.Top, state), rows[used..]);
+        int used = Level(new(model, a.Bottom, b.Bottom, state, model.TipX(joint)), rows);
+        if (!model.IsUpright(joint)) Level(new(model, a.Top, b.Top, state, model.TipX(joint)), rows[used..]);
     }
 
     /// <summary>Opening at the rim and at the tip of one level, mm, square to the face and taken where both faces are still there.</summary>
@@ -33,7 +33,7 @@ internal static class JointContacts
     {
         ref readonly FaceSide a = ref model.Plus(joint);
         ref readonly FaceSide b = ref model.Minus(model.Next(joint));
-        var pair = new FacePair(model, Main(top ? a.Top : a.Bottom), Main(top ? b.Top : b.Bottom), state);
+        var pair = new FacePair(model, Main(top ? a.Top : a.Bottom), Main(top ? b.Top : b.Bottom), state, model.TipX(joint));
         return (pair.Rim().Clearance, pair.Tip().Clearance);
     }
 
@@ -49,10 +49,11 @@ internal static class JointContacts
         return used;
     }
 
-    private readonly ref struct FacePair(RingModel model, FaceSpan a, FaceSpan b, JointState state)
+    private readonly ref struct FacePair(RingModel model, FaceSpan a, FaceSpan b, JointState state, double tipX)
     {
         private readonly ReadOnlySpan<Vector2D> _points = model.Points;
         private readonly ReadOnlySpan<Vector2D> _normals = model.Normals;
+        private readonly double _tipX = tipX;
         private readonly Vector2D _shift = new(state.Along, state.Across);
         private readonly Vector2D _turn = Vector2D.AtAngle(state.Turn);
 
@@ -72,7 +73,7 @@ internal static class JointContacts
             Vector2D place = lever + _shift;
             int edge = EdgeUnder(A, place.X);
             Vector2D n = _normals[edge];
-            return new(n.Dot(place - _points[edge]), new(n.Y, lever.Cross(n), n.X));
+            return new(n.Dot(place - _points[edge]), JointState.ByEnds(n.Y, lever.Cross(n), n.X, _tipX));
         }
 
         public JointRow CornerOfA(int k)
@@ -81,7 +82,7 @@ internal static class JointContacts
             int edge = EdgeUnder(B, place.X);
             Vector2D n = _normals[edge];
             Vector2D seen = Turned(n);
-            return new(-n.Dot(place - _points[edge]), new(seen.Y, place.Cross(n), seen.X));
+            return new(-n.Dot(place - _points[edge]), JointState.ByEnds(seen.Y, place.Cross(n), seen.X, _tipX));
         }
 
         private int EdgeUnder(FaceSpan span, double x)

@@ -20,6 +20,7 @@ internal sealed class RingModel
     private FaceSide[] _minus = [];
     private WedgePose[] _across = [];
     private bool[] _upright = [];
+    private double[] _tipX = [];
     private Vector2D[] _points = new Vector2D[256];
     private Vector2D[] _normals = new Vector2D[256];
     private int _used;
@@ -59,6 +60,9 @@ internal sealed class RingModel
         return (Math.Atan2(before.Origin.Y, before.Origin.X) - before.Angle, Math.Atan2(after.Y, after.X));
     }
 
+    /// <summary>Where on a joint's face line (from the rim corner, negative, mm) the shorter of its two faces ends towards the centre.</summary>
+    public double TipX(int joint) => _tipX[joint];
+
     /// <summary>Whether both wedges of a joint are upright, so that one level tells all.</summary>
     public bool IsUpright(int joint) => _upright[joint] && _upright[Next(joint)];
 
@@ -73,11 +77,16 @@ internal sealed class RingModel
             throw new BadInputException("Dry fit", $"{wedges.Length} wedges cannot close a ring", "give at least 3");
         Count = wedges.Length;
         if (_plus.Length < Count)
-            (_plus, _minus, _across, _upright) = (new FaceSide[Count], new FaceSide[Count], new WedgePose[Count], new bool[Count]);
+        {
+            (_plus, _minus, _across) = (new FaceSide[Count], new FaceSide[Count], new WedgePose[Count]);
+            (_upright, _tipX) = (new bool[Count], new double[Count]);
+        }
+
         _used = 0;
         MeanRim = 0;
         AngleSum = 0;
         for (int i = 0; i < Count; i++) LoadWedge(i, wedges[i]);
+        for (int j = 0; j < Count; j++) _tipX[j] = Math.Max(TipEnd(_plus[j].Bottom), TipEnd(_minus[Next(j)].Bottom));
     }
 
     private void LoadWedge(int i, FitWedge wedge)
@@ -129,6 +138,8 @@ internal sealed class RingModel
         _used += count + 1;
         return span;
     }
+
+    private double TipEnd(FaceSpan face) => _points[face.Start + face.Main].X;
 
     private void Reserve(int more)
     {

@@ -23,11 +23,10 @@ internal static class SharingTerm
     public static void AddDerivatives(JointState z, double tipX, double radius, ref Vector3D gradient, ref Symmetric3 curvature)
     {
         double k = Stiffness / radius;
-        var tip = new Vector3D(1, tipX, 0);
-        double tipForce = TipPull + (k * (z.Across + (tipX * z.Turn)));
-        gradient += new Vector3D(k * z.Across, 0, k * z.Along) + (tipForce * tip);
+        double tip = z.Across + (tipX * z.Turn);
+        gradient += new Vector3D(k * z.Across, TipPull + (k * tip), k * z.Along);
         curvature.AddOuter(k, new(1, 0, 0));
-        curvature.AddOuter(k, tip);
+        curvature.AddOuter(k, new(0, 1, 0));
         curvature.AddOuter(k, new(0, 0, 1));
     }
 }
