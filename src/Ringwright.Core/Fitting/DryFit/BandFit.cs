@@ -11,6 +11,7 @@ namespace Ringwright.Core.Fitting;
 internal sealed class BandFit
 {
     private const int MostSteps = 80;
+    private const int MostTrials = 6;
     private const double EndComplementarity = 1e-13;
     private const double EndMismatch = 1e-10;
     private const double EndImbalance = 1e-7;
@@ -22,7 +23,12 @@ internal sealed class BandFit
     private readonly double[] _closing = new double[3];
     private JointState[] _states = [];
     private BandPull[] _pulls = [];
+    private BandBend[] _bends = [];
+    private bool[] _isPulling = [];
     private Vector3D[] _gradient = [];
+    private Vector3D[] _span = [];
+    private Vector3D[] _spanBefore = [];
+    private Symmetric3[] _spanCurvature = [];
     private Vector3D[] _change = [];
 
     /// <summary>The shapes.</summary>
@@ -42,8 +48,6 @@ internal sealed class BandFit
 
     /// <summary>Steps taken.</summary>
     public int Steps { get; private set; }
-
-    private int Products => Clearances.Total + (2 * Model.Count);
 
     /// <summary>Solves for the given wedges; true when it settled.</summary>
     public bool Run(ReadOnlySpan<FitWedge> wedges)
@@ -67,8 +71,9 @@ internal sealed class BandFit
         int n = Model.Count;
         if (_states.Length < n)
         {
-            (_states, _pulls) = (new JointState[n], new BandPull[n]);
+            (_states, _pulls, _bends, _isPulling) = (new JointState[n], new BandPull[n], new BandBend[n], new bool[n]);
             (_gradient, _change) = (new Vector3D[n], new Vector3D[n]);
+            (_span, _spanBefore, _spanCurvature) = (new Vector3D[n], new Vector3D[n], new Symmetric3[n]);
         }
 
         Array.Clear(_closing);
@@ -83,34 +88,45 @@ internal sealed class BandFit
         for (int j = 0; j < n; j++) _states[j] = new(start, turn, 0);
         Clearances.Evaluate(Model, States);
         Clearances.Begin();
-        double product = Clearances.Complementarity / Clearances.Total;
-        Bend();
-        for (int j = 0; j < n; j++) _pulls[j].Begin(product);
-        Bend();
-    }
-
-    private void Bend()
-    {
-        for (int j = 0; j < Model.Count; j++)
-        {
-            (double before, double after) = Model.Rims(j);
-            _pulls[j].Between(before, after + _states[j].Turn);
-        }
+        _isPulling.AsSpan(0, n).Clear();
+        LayOut();
     }
 
     private Vector2D Step(int j) => new(_states[j].Across, _states[j].Along);
 
+    /// <summary>Lays the ring out and wraps the band around it.</summary>
+    private void LayOut()
+    {
+        Layout.Place(Model, States);
+        Band.Wrap(Model, Layout, _bends, _span, _spanCurvature);
+    }
+
+    /// <summary>Where the band has come to touch a joint, its pull is taken up there; where it has left, it is dropped.</summary>
+    private void TakeUpBand()
+    {
+        double product = Complementarity();
+        for (int j = 0; j < Model.Count; j++)
+        {
+            bool pulls = _bends[j].OnBand;
+            if (pulls && _isPulling[j]) _pulls[j].Bend(_bends[j]);
+            else if (pulls) _pulls[j].Begin(_bends[j], product);
+            else _pulls[j] = default;
+        }
+
+        for (int j = 0; j < Model.Count; j++) _isPulling[j] = _bends[j].OnBand;
+    }
+
     private void Linearise()
     {
         int n = Model.Count;
-        Layout.Place(Model, States);
         Clearances.Evaluate(Model, States);
+        TakeUpBand();
         _system.Reset(n, 3);
-        Array.Clear(_gradient);
-        Band.AddSpans(Model, Layout, _pulls, States, _gradient, _system.Blocks);
         for (int j = 0; j < n; j++)
         {
-            _pulls[j].AddTo(ref _gradient[j], ref _system.Blocks[j]);
+            _gradient[j] = _span[j];
+            _system.Blocks[j].Add(_spanCurvature[j]);
+            if (_isPulling[j]) _pulls[j].AddTo(ref _gradient[j], ref _system.Blocks[j]);
             SharingTerm.AddDerivatives(_states[j], Model.TipX(j), Model.Radius, ref _gradient[j], ref _system.Blocks[j]);
             Couple(j);
         }
@@ -135,8 +151,15 @@ internal sealed class BandFit
     private double Complementarity()
     {
         double sum = Clearances.Complementarity;
-        for (int j = 0; j < Model.Count; j++) sum += _pulls[j].Complementarity;
-        return sum / Products;
+        int count = Clearances.Total;
+        for (int j = 0; j < Model.Count; j++)
+        {
+            if (!_isPulling[j]) continue;
+            sum += _pulls[j].Complementarity;
+            count += 2;
+        }
+
+        return sum / count;
     }
 
     private bool IsSettled()
@@ -163,11 +186,13 @@ internal sealed class BandFit
     {
         if (!_system.Factor()) return false;
         double now = Complementarity();
+        double whole = Clearances.Complementarity;
+        for (int j = 0; j < Model.Count; j++) whole += _pulls[j].Complementarity;
         Solve(0, corrected: false);
         (double slack, double force) = Longest(1);
         double after = Clearances.ComplementarityAfter(slack, force);
         for (int j = 0; j < Model.Count; j++) after += _pulls[j].ComplementarityAfter(slack, force);
-        double centring = Math.Pow(after / Products / now, 3);
+        double centring = Math.Pow(after / whole, 3);
         Solve(Math.Max(centring * now, 0.1 * EndComplementarity), corrected: true);
         return Move();
     }
@@ -178,15 +203,18 @@ internal sealed class BandFit
         Clearances.Aim(centre, corrected);
         for (int j = 0; j < n; j++)
         {
+            _change[j] = -_gradient[j];
+            if (!_isPulling[j]) continue;
             _pulls[j].Aim(centre, corrected);
-            _change[j] = _pulls[j].Right(Step(j)) - _gradient[j];
+            _change[j] += _pulls[j].Right(Step(j));
         }
 
         Clearances.AddRight(_change.AsSpan(0, n));
         (_couplingRight[0], _couplingRight[1], _couplingRight[2]) = (-Layout.Miss.X, -Layout.Miss.Y, -Layout.Miss.Angle);
         _system.Solve(_change.AsSpan(0, n), _couplingRight);
         Clearances.Step(_change.AsSpan(0, n));
-        for (int j = 0; j < n; j++) _pulls[j].Step(Step(j), new(_change[j].X, _change[j].Z));
+        for (int j = 0; j < n; j++)
+            if (_isPulling[j]) _pulls[j].Step(Step(j), new(_change[j].X, _change[j].Z));
     }
 
     private (double Slack, double Force) Longest(double share)
@@ -201,16 +229,44 @@ internal sealed class BandFit
         (double slack, double force) = Longest(0.995);
         slack *= Restraint();
         if (!double.IsFinite(slack + force)) return false;
+        for (int r = 0; r < 3; r++) _closing[r] += force * _system.Multipliers[r];
+        double foreseen = 0;
+        for (int j = 0; j < Model.Count; j++) foreseen += _spanCurvature[j].Along(_change[j]);
+        (_span, _spanBefore) = (_spanBefore, _span);
+        Shift(slack, force);
+        for (int trial = 0; trial < MostTrials; trial++)
+        {
+            double kept = Kept(slack, foreseen);
+            if (kept == 1) break;
+            Shift((kept - 1) * slack, 0);
+            slack *= kept;
+        }
+
+        return true;
+    }
+
+    private void Shift(double slack, double force)
+    {
         for (int j = 0; j < Model.Count; j++)
         {
             _states[j] = _states[j].Moved(slack, _change[j], Model.TipX(j));
             _pulls[j].Move(slack, force);
         }
 
-        for (int r = 0; r < 3; r++) _closing[r] += force * _system.Multipliers[r];
         Clearances.Move(slack, force);
-        Bend();
-        return true;
+        LayOut();
+    }
+
+    /// <summary>
+    /// How much of the step just taken to keep. The band may have come to lie on other corners and be stiffer than
+    /// foreseen; if what was not foreseen is more than half of all the stiffness the step reckoned with, it went too far.
+    /// </summary>
+    private double Kept(double part, double foreseen)
+    {
+        double excess = -part * part * foreseen;
+        for (int j = 0; j < Model.Count; j++) excess += part * (_span[j] - _spanBefore[j]).Dot(_change[j]);
+        double reckoned = part * part * _system.Energy;
+        return excess > reckoned / 2 ? Math.Max(0.1, reckoned / (reckoned + excess)) : 1;
     }
 
     /// <summary>The fraction of the step that stays where linearising means something; NaN if the step is not a number.</summary>

@@ -16,6 +16,7 @@ internal sealed class BandLength
     private Vector2D[] _corners = [];
     private int[] _hull = [];
     private int _count;
+    private double _closed;
 
     /// <summary>Band length of the ring as laid out, mm.</summary>
     public double Measure(RingModel model, RingLayout layout)
@@ -27,38 +28,53 @@ internal sealed class BandLength
     }
 
     /// <summary>
-    /// Adds what <see cref="BandPull"/> leaves out: where the hull passes over corners, the exact gradient of that edge's
-    /// length less that of the joints' own bends, and the edge's curvature. An edge over several joints is bounded
-    /// from above by a form that does not couple them.
+    /// Wraps the band and tells for every joint where it bends over it (<paramref name="bends"/>), and what of the band's
+    /// length the bends leave out: an edge that passes over corners pulls with its lever on the joints it spans, and
+    /// wholly on those it does not touch (<paramref name="gradient"/>), and it stiffens all of them
+    /// (<paramref name="curvature"/>; several joints are bounded from above by a form that does not couple them).
     /// </summary>
-    public void AddSpans(RingModel model, RingLayout layout, ReadOnlySpan<BandPull> pulls, ReadOnlySpan<JointState> states, Span<Vector3D> gradient, Span<Symmetric3> curvature)
+    public void Wrap(RingModel model, RingLayout layout, Span<BandBend> bends, Span<Vector3D> gradient, Span<Symmetric3> curvature)
     {
+        bends[..model.Count].Clear();
+        gradient[..model.Count].Clear();
+        curvature[..model.Count].Clear();
         int size = Wrap(model, layout);
         for (int e = 0; e < size; e++)
         {
-            int from = From(_hull[e], model);
+            int from = From(_hull[e]);
             int to = _hull[(e + 1) % size];
-            int joints = ((to / 2) - (from / 2) + model.Count) % model.Count;
-            if (joints == 0 || (to - from + (2 * model.Count)) % (2 * model.Count) == 1) continue;
             Vector2D edge = _corners[to] - _corners[from];
             double length = edge.Length;
             Vector2D u = (1 / length) * edge;
-            for (int k = 0, j = from / 2; k < joints; k++, j = model.Next(j))
+            int first = from / 2;
+            int last = ((to / 2) + model.Count - 1) % model.Count;
+            int joints = (last + 1 - first + model.Count) % model.Count;
+            bool within = joints == 1 && from % 2 == 1 && to % 2 == 0;
+            if (!within) TellBends(layout, first, last, from, to, u, bends);
+            if (within || joints == 0) continue;
+            for (int k = 0, j = first; k < joints; k++, j = model.Next(j))
             {
-                Vector2D own = pulls[j].Exact(new(states[j].Across, states[j].Along));
-                gradient[j] -= new Vector3D(own.X, 0, own.Y);
-                AddJoint(layout, j, model.TipX(j), _corners[to], u, joints / length, ref gradient[j], ref curvature[j]);
+                bool touches = (k == 0 && from % 2 == 1) || (k == joints - 1 && to % 2 == 0);
+                Vector2D along = layout.Axis[j];
+                Vector2D lever = _corners[to] - layout.Minus[j + 1].Origin;
+                Vector2D pull = touches ? Vector2D.Zero : InJoint(along, u);
+                gradient[j] += JointState.ByEnds(pull.X, lever.Cross(u), pull.Y, model.TipX(j));
+                curvature[j].AddOuter(joints / length, JointState.ByEnds(-u.Dot(along), -lever.Dot(u), along.Cross(u), model.TipX(j)));
             }
         }
     }
 
-    private static void AddJoint(RingLayout layout, int j, double tipX, Vector2D end, Vector2D u, double weight, ref Vector3D gradient, ref Symmetric3 curvature)
+    /// <summary>A band edge leaves the joint it starts at and arrives at the joint it ends at.</summary>
+    private void TellBends(RingLayout layout, int first, int last, int from, int to, Vector2D u, Span<BandBend> bends)
     {
-        Vector2D along = layout.Axis[j];
-        Vector2D lever = end - layout.Minus[j + 1].Origin;
-        gradient += JointState.ByEnds(along.Cross(u), lever.Cross(u), u.Dot(along), tipX);
-        curvature.AddOuter(weight, JointState.ByEnds(-u.Dot(along), -lever.Dot(u), along.Cross(u), tipX));
+        int start = from % 2 == 1 ? first : (first + (_count / 2) - 1) % (_count / 2);
+        int end = to % 2 == 0 ? last : to / 2;
+        bends[start].After = InJoint(layout.Axis[start], u);
+        bends[end].Before = InJoint(layout.Axis[end], u);
+        bends[end].OnBand = true;
     }
+
+    private static Vector2D InJoint(Vector2D along, Vector2D u) => new(along.Cross(u), along.Dot(u));
 
     /// <summary>
     /// Hull of the corners, which come in order around the ring (Graham's scan without sorting), from the farthest one
@@ -69,20 +85,19 @@ internal sealed class BandLength
     {
         int n = _count = 2 * model.Count;
         if (_corners.Length < n) (_corners, _hull) = (new Vector2D[n], new int[n + 1]);
-        double closed = Closed * model.Radius;
-        int start = 1;
+        _closed = Closed * model.Radius;
         for (int i = 0; i < model.Count; i++)
         {
             _corners[2 * i] = layout.Minus[i].Origin;
             _corners[(2 * i) + 1] = layout.Plus[i].Origin;
-            if (_corners[(2 * i) + 1].Dot(_corners[(2 * i) + 1]) > _corners[start].Dot(_corners[start])) start = (2 * i) + 1;
         }
 
+        int start = Farthest();
         int size = 0;
         for (int k = 0; k <= n; k++)
         {
             int next = (start + k) % n;
-            if (next % 2 == 0 && IsClosed(next, closed)) continue;
+            if (next % 2 == 0 && IsClosed(next)) continue;
             while (size >= 2 && IsInside(_hull[size - 2], _hull[size - 1], next)) size--;
             _hull[size++] = next;
         }
@@ -90,17 +105,30 @@ internal sealed class BandLength
         return size - 1;
     }
 
-    /// <summary>The corner an edge starts from; of two that count as one it is the later.</summary>
-    private int From(int corner, RingModel model)
+    /// <summary>The corner farthest from the origin, which is on the hull.</summary>
+    private int Farthest()
     {
-        int next = (corner + 1) % (2 * model.Count);
-        return corner % 2 == 1 && IsClosed(next, Closed * model.Radius) ? next : corner;
+        int best = 1;
+        for (int c = 0; c < _count; c++)
+        {
+            if (_corners[c].Dot(_corners[c]) <= _corners[best].Dot(_corners[best])) continue;
+            if (c % 2 == 1 || !IsClosed(c)) best = c;
+        }
+
+        return best;
     }
 
-    private bool IsClosed(int minusCorner, double closed)
+    /// <summary>The corner an edge starts from; of two that count as one it is the later.</summary>
+    private int From(int corner)
+    {
+        int next = (corner + 1) % _count;
+        return corner % 2 == 1 && IsClosed(next) ? next : corner;
+    }
+
+    private bool IsClosed(int minusCorner)
     {
         Vector2D step = _corners[minusCorner] - _corners[(minusCorner + _count - 1) % _count];
-        return step.Dot(step) < closed * closed;
+        return step.Dot(step) < _closed * _closed;
     }
 
     private bool IsInside(int before, int corner, int after) =>

@@ -4,11 +4,11 @@ namespace Ringwright.Core.Fitting;
 
 /// <summary>
 /// The band where it bends over one joint. With v the step from this wedge's outer corner to the next one's, the band
-/// there is max v·y long, y ranging over the directions between the two rims (their convex hull: the unit disc cut by a
-/// chord): |v| while the rims leave both corners on the band, else what the sticking-out corner adds. That is a convex
-/// function with a kink at v = 0, which is where closed rims lie; so y, the pull of the band across the joint, is an
-/// unknown of its own, with a length for the disc's limit and one for the chord's, as primal-dual methods treat norms.
-/// Vectors are (across, along) in the joint frame.
+/// there is max v·y long, y ranging over the directions the band turns through at the joint (and their convex hull:
+/// the unit disc cut by a chord): |v| while both corners carry the band, else what the sticking-out corner adds. That
+/// is a convex function with a kink at v = 0, which is where closed rims lie; so y, the pull of the band across the
+/// joint, is an unknown of its own, with a length for the disc's limit and one for the chord's, as primal-dual
+/// methods treat norms. Vectors are (across, along) in the joint frame.
 /// </summary>
 internal struct BandPull
 {
@@ -25,23 +25,20 @@ internal struct BandPull
     /// <summary>Sum of the two products that the iteration drives to zero, mm.</summary>
     public readonly double Complementarity => (_disc.Length * _disc.Slack) + (_bend.Length * _bend.Slack);
 
-    /// <summary>
-    /// Sets the directions of the two rims, radians from the face line (both about a quarter turn), and takes note of
-    /// how far the slacks are off. A bend below a thousandth of a radian counts as that much.
-    /// </summary>
-    public void Between(double before, double after)
+    /// <summary>Takes the band's directions before and after the joint and notes how far the slacks are off.</summary>
+    public void Bend(in BandBend bend)
     {
-        double half = Math.Max(1e-3, (after - before) / 2);
-        (double sin, double cos) = Math.SinCos((before + after) / 2);
-        _middle = new(sin, cos);
-        _chord = Math.Cos(half);
+        Vector2D sum = bend.Before + bend.After;
+        _middle = (1 / sum.Length) * sum;
+        _chord = _middle.Dot(bend.After);
         _disc.Off = ((1 - _pull.Dot(_pull)) / 2) - _disc.Slack;
         _bend.Off = _pull.Dot(_middle) - _chord - _bend.Slack;
     }
 
-    /// <summary>Starts in the middle, both products equal to <paramref name="product"/>; <see cref="Between"/> comes before and after.</summary>
-    public void Begin(double product)
+    /// <summary>Starts in the middle of the bend, both products equal to <paramref name="product"/>.</summary>
+    public void Begin(in BandBend bend, double product)
     {
+        Bend(bend);
         _pull = (0.5 * (1 + _chord)) * _middle;
         _disc = Limit.At((1 - _pull.Dot(_pull)) / 2, product);
         _bend = Limit.At(_pull.Dot(_middle) - _chord, product);
@@ -99,15 +96,6 @@ internal struct BandPull
         _pull += force * _pullStep;
         _disc.Move(slack, force);
         _bend.Move(slack, force);
-    }
-
-    /// <summary>The exact pull at <paramref name="v"/> other than 0: its direction, kept between the rims.</summary>
-    public readonly Vector2D Exact(Vector2D v)
-    {
-        double length = v.Length;
-        if (v.Dot(_middle) >= _chord * length) return (1 / length) * v;
-        double side = Math.Sqrt(1 - (_chord * _chord)) * Math.Sign(_middle.Cross(v));
-        return (_chord * _middle) + (side * _middle.Perpendicular());
     }
 
     private readonly Vector2D Residual(Vector2D v) => v - (_disc.Wanted * _pull) + (_bend.Wanted * _middle);

@@ -52,14 +52,6 @@ internal sealed class RingModel
     /// <summary>The + frame of a wedge seen from its - frame; its angle is the wedge angle.</summary>
     public ref readonly WedgePose Across(int wedge) => ref _across[wedge];
 
-    /// <summary>Directions of the two rims that meet at a joint, from its face line, when the faces lie flush, radians.</summary>
-    public (double Before, double After) Rims(int joint)
-    {
-        WedgePose before = _across[joint];
-        Vector2D after = _across[Next(joint)].Origin;
-        return (Math.Atan2(before.Origin.Y, before.Origin.X) - before.Angle, Math.Atan2(after.Y, after.X));
-    }
-
     /// <summary>Where on a joint's face line (from the rim corner, negative, mm) the shorter of its two faces ends towards the centre.</summary>
     public double TipX(int joint) => _tipX[joint];
 

@@ -19,6 +19,13 @@ internal static class SharingTerm
     /// <summary>Force per opening and ring radius, as a share of the band's tension.</summary>
     public const double Stiffness = 1e-2;
 
+    /// <summary>The term itself, mm of band.</summary>
+    public static double Value(JointState z, double tipX, double radius)
+    {
+        double tip = z.Across + (tipX * z.Turn);
+        return (TipPull * tip) + (Stiffness / radius / 2 * ((z.Across * z.Across) + (tip * tip) + (z.Along * z.Along)));
+    }
+
     /// <summary>Adds gradient and curvature of the term for one joint whose tip lies at <paramref name="tipX"/> (negative, mm) in the joint frame.</summary>
     public static void AddDerivatives(JointState z, double tipX, double radius, ref Vector3D gradient, ref Symmetric3 curvature)
     {
