@@ -23,7 +23,7 @@ internal sealed class ChainBench : IBench
 
     public void Run(TextWriter output)
     {
-        output.WriteLine($"{Environment.ProcessorCount} cores, vectors of {(Vector512.IsHardwareAccelerated ? 512 : 256)} bits; medians of several runs.");
+        output.WriteLine($"{Environment.ProcessorCount} cores, vectors of {(Vector512.IsHardwareAccelerated ? 512 : 256)} bits; medians of nine rounds.");
         output.WriteLine();
         Times(output);
         output.WriteLine();
@@ -32,20 +32,20 @@ internal sealed class ChainBench : IBench
 
     private static void Times(TextWriter output)
     {
+        const string Mark = "mark: at least 8";
         ChainPeers peers = new(Rings, 2 * Wedges, Sd, Limit);
-        ResultTable table = new("ours, simulation, 1 thread", Stopclock.Median(() => Simulate(Making, Rings, 1)));
-        table.Add("ours, simulation, all threads", Stopclock.Median(() => Simulate(Making, Rings, 0)));
-        table.Add("ours, closed form", Stopclock.Median(() => ClosureStatistics.Of(Making).ChanceToClose(Limit)), "the same answer, exact");
-        table.Add("MathNet Normal.Samples, MersenneTwister", Peer(() => peers.MathNet(new MersenneTwister(1, false))), "mark: at least 8");
-        table.Add("MathNet Normal.Samples, Xorshift", Peer(() => peers.MathNet(new Xorshift(1, false))), "mark: at least 8");
-        table.Add("MathNet Normal.Samples, Mcg31m1 (its fastest, 31 bits)", Peer(() => peers.MathNet(new Mcg31m1(1, false))), "mark: at least 8");
-        table.Add("scalar loop, System.Random", Peer(() => peers.ScalarLoop()));
-        double? numpy = NumpyPeer.MedianMs(peers.NumpyScript);
-        table.Add("numpy standard_normal, SFC64", numpy, numpy is null ? "no Python with numpy on this machine" : "mark: at least 4");
-        table.Write(output);
+        string? python = NumpyPeer.FindPython();
+        Contest.Write(output,
+        [
+            Way.Of("ours, simulation, 1 thread", () => Simulate(Making, Rings, 1)),
+            Way.Of("ours, simulation, all threads", () => Simulate(Making, Rings, 0)),
+            Way.Of("ours, closed form", () => ClosureStatistics.Of(Making).ChanceToClose(Limit), "the same answer, exact"),
+            Way.Of("MathNet Normal.Samples, MersenneTwister", () => peers.MathNet(new MersenneTwister(1, false)), Mark),
+            Way.Of("MathNet Normal.Samples, Xorshift", () => peers.MathNet(new Xorshift(1, false)), Mark),
+            Way.Of("scalar loop, System.Random", () => peers.ScalarLoop()),
+            new("numpy standard_normal, SFC64", () => NumpyPeer.Ms(python, peers.NumpyScript), python is null ? "no Python with numpy here" : "mark: at least 4"),
+        ]);
     }
-
-    private static double Peer(Action work) => Stopclock.Median(work, runs: 5);
 
     private static void Checks(TextWriter output)
     {

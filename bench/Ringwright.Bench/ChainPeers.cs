@@ -24,8 +24,7 @@ internal sealed class ChainPeers(int rings, int faces, double sd, double limit)
                 closed += numpy.count_nonzero(numpy.abs(batch.sum(axis=1)) <= {limit / sd})
             return (time.perf_counter() - start) * 1000
         once()
-        for i in range(5):
-            print(once())
+        print(once())
         """);
 
     /// <summary>MathNet's sampling into an array, with the generator given.</summary>

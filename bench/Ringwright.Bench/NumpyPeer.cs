@@ -4,35 +4,32 @@ using System.Globalization;
 
 namespace Ringwright.Bench;
 
-/// <summary>Runs a numpy script in whatever Python on this machine has numpy; many have several.</summary>
+/// <summary>Runs numpy scripts in whatever Python on this machine has numpy; many machines have several.</summary>
 internal static class NumpyPeer
 {
     private static readonly string[] Interpreters = ["python3", "python", "/usr/bin/python3"];
 
-    /// <summary>
-    /// Median of the times, ms, that the script prints one a line; null when no Python here has numpy.
-    /// </summary>
-    internal static double? MedianMs(string script) => Interpreters.Select(python => TryRun(python, script)).FirstOrDefault(ms => ms is not null);
+    /// <summary>The first Python that has numpy, or null.</summary>
+    internal static string? FindPython() => Interpreters.FirstOrDefault(python => Run(python, "import numpy") is not null);
 
-    private static double? TryRun(string python, string script)
+    /// <summary>The time in ms that the script measures and prints; null without a Python.</summary>
+    internal static double? Ms(string? python, string script) =>
+        python is not null && Run(python, script) is { } output ? double.Parse(output, CultureInfo.InvariantCulture) : null;
+
+    private static string? Run(string python, string script)
     {
         ProcessStartInfo start = new(python, ["-c", script]) { RedirectStandardOutput = true, RedirectStandardError = true };
         try
         {
             using Process process = Process.Start(start)!;
-            process.ErrorDataReceived += (_, _) => { };
             process.BeginErrorReadLine();
             string output = process.StandardOutput.ReadToEnd();
             process.WaitForExit();
-            return process.ExitCode == 0 ? Stopclock.MedianOf(Times(output)) : null;
+            return process.ExitCode == 0 ? output : null;
         }
         catch (Win32Exception)
         {
             return null; // no such interpreter
         }
     }
-
-    private static IEnumerable<double> Times(string output) =>
-        output.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            .Select(line => double.Parse(line, CultureInfo.InvariantCulture));
 }

@@ -2,17 +2,15 @@ using System.Diagnostics;
 
 namespace Ringwright.Bench;
 
-/// <summary>Median wall time of several runs after warming up; long enough warm-up lets the compiler reach its last tier.</summary>
+/// <summary>Wall time and medians.</summary>
 internal static class Stopclock
 {
-    private const int WarmUps = 3;
-
-    /// <summary>Median time of <paramref name="runs"/> runs, ms.</summary>
-    internal static double Median(Action work, int runs = 7)
+    /// <summary>Wall time of one run, ms.</summary>
+    internal static double Once(Action work)
     {
-        for (int i = 0; i < WarmUps; i++)
-            work();
-        return MedianOf(Enumerable.Range(0, runs).Select(_ => Once(work)));
+        long start = Stopwatch.GetTimestamp();
+        work();
+        return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
     }
 
     internal static double MedianOf(IEnumerable<double> values)
@@ -20,12 +18,5 @@ internal static class Stopclock
         double[] sorted = [.. values.Order()];
         int middle = sorted.Length / 2;
         return sorted.Length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
-    }
-
-    private static double Once(Action work)
-    {
-        long start = Stopwatch.GetTimestamp();
-        work();
-        return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
     }
 }

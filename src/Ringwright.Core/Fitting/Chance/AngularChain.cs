@@ -78,7 +78,7 @@ public static class AngularChain
         private Worker Work(int block, ParallelLoopState state, Worker worker)
         {
             Span<double> closing = worker.Closing.AsSpan(0, run.RingsOf(block));
-            long sawn = _block.Simulate((ulong)block, closing);
+            long sawn = _block.Simulate((ulong)block, closing, worker.Cuts);
             _sums[block] = ChainTally.Sum(closing, scale, run.Limit, sawn);
             worker.Histogram.Add(closing);
             Report();
@@ -112,5 +112,7 @@ public static class AngularChain
     private sealed record Worker(ErrorHistogram Histogram)
     {
         internal double[] Closing { get; } = new double[ChainBlock.Rings];
+
+        internal LaneBuffer Cuts { get; } = new(CutErrorSource.BatchLength);
     }
 }

@@ -19,12 +19,12 @@ internal sealed class ChainBlock(RingMaking making, ulong seed)
     /// <summary>Writes the closing errors of the block's rings, radians.</summary>
     /// <param name="block">Number of the block, from 0.</param>
     /// <param name="closing">At most <see cref="Rings"/> places, one per ring.</param>
+    /// <param name="buffer">Room for cut errors, of even length.</param>
     /// <returns>Wedges that were sawn for these rings, refused ones included.</returns>
-    internal long Simulate(ulong block, Span<double> closing)
+    internal long Simulate(ulong block, Span<double> closing, LaneBuffer buffer)
     {
         CutErrorSource source = new(making.Cut, seed, block);
-        Span<Vector512<double>> buffer = stackalloc Vector512<double>[CutErrorSource.BatchLength];
-        CutQueue cuts = new(ref source, buffer);
+        CutQueue cuts = new(ref source, buffer.Vectors);
         long sawn = 0;
         Span<double> lanes = stackalloc double[LaneRandom.Lanes];
         while (!closing.IsEmpty)
