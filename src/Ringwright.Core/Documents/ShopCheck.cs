@@ -14,6 +14,8 @@ public static class ShopCheck
         ArgumentNullException.ThrowIfNull(shop);
         if (string.IsNullOrWhiteSpace(shop.Name)) throw new BadInputException("name", "the shop has no name", "give it one");
         Between("saw.kerf", shop.Saw.Kerf, 0.1, 12);
+        Between("saw.lean", shop.Saw.Lean, -10, 10);
+        Between("saw.kerfSd", shop.Saw.KerfSd, 0, 1);
         Between("saw.endTrim", shop.Saw.EndTrim, 0, 500);
         Between("saw.holdingLength", shop.Saw.HoldingLength, 0, 1000);
         Between("sled.ruleDistance", shop.Sled.RuleDistance, 10, 3000);
@@ -26,8 +28,9 @@ public static class ShopCheck
         Between("wanted.allowance", shop.Wanted.Allowance, 0, 100);
         Between("wanted.leastRimEdge", shop.Wanted.LeastRimEdge, 0, 100);
         Between("wanted.boreWander", shop.Wanted.BoreWander, 0, 20);
-        Between("hands.angleSd", shop.Hands.AngleSd, 0, 5);
+        Between("hands.angleSd", shop.Hands.AngleSd, 0, 0.5);
         Between("hands.angleBias", shop.Hands.AngleBias, -5, 5);
+        Between("hands.stopSd", shop.Hands.StopSd, 0, 2);
         Between("hands.settingSd", shop.Hands.SettingSd, 0, 5);
         Between("hands.loss", shop.Hands.Loss, 0, 0.9);
         if (shop.Hands.LossWorth is double worth) Between("hands.lossWorth", worth, 0.001, 1e9);

@@ -95,7 +95,10 @@ public sealed record LoggedClosure
     /// <summary>Where it stands open.</summary>
     public required OpenAt At { get; init; }
 
-    /// <summary>How far from the other end of the joint, along it, the gap was read: for a disc its radius.</summary>
+    /// <summary>
+    /// Where the gap was read. Open at the rim: the distance from the ring's centre. Open at the centre: the distance from the rim
+    /// along the joint, whose rim ends touch.
+    /// </summary>
     public required Length Reach { get; init; }
 
     /// <summary>Fields this version does not know, kept and written back.</summary>

@@ -62,6 +62,12 @@ public sealed record Saw
     /// <summary>Width of the cut, normal to the blade.</summary>
     public Length Kerf { get; init; } = Length.FromMillimetres(1.2);
 
+    /// <summary>Lean of the blade from square to the table; positive leaves the falling wedge longer at the table.</summary>
+    public Angle Lean { get; init; } = Angle.FromDegrees(0);
+
+    /// <summary>Standard deviation of the kerf's width along the board.</summary>
+    public Length KerfSd { get; init; } = Length.FromMillimetres(0.02);
+
     /// <summary>Wood lost when the board's end is sawn square.</summary>
     public Length EndTrim { get; init; } = Length.FromMillimetres(5);
 
@@ -145,6 +151,9 @@ public sealed record Hands
 
     /// <summary>Standard deviation of setting one fence to its angle, the same for all cuts of a ring.</summary>
     public Angle SettingSd { get; init; } = Angle.FromDegrees(0.02);
+
+    /// <summary>Standard deviation of a wedge's length set by the stop.</summary>
+    public Length StopSd { get; init; } = Length.FromMillimetres(0.05);
 
     /// <summary>Constant error of the angle of every cut; positive makes wedges too wide in angle.</summary>
     public Angle AngleBias { get; init; } = Angle.FromDegrees(0);

@@ -33,13 +33,22 @@ internal readonly struct Draws(ulong seed)
 
         /// <summary>Size of a +y face on the sander.</summary>
         PlusSize,
+
+        /// <summary>Setting of a fence, once for a ring.</summary>
+        Setting,
+
+        /// <summary>Unevenness of sanding a -y face.</summary>
+        MinusSanding,
+
+        /// <summary>Unevenness of sanding a +y face.</summary>
+        PlusSanding,
     }
 
     /// <summary>A normal draw with this mean and deviation; <paramref name="number"/> is the cut's or the wedge's.</summary>
     public double Normal(Source source, int number, double mean, double deviation)
     {
         if (deviation == 0) return mean;
-        ulong place = ((ulong)(uint)number << 4) | ((ulong)source << 1);
+        ulong place = ((ulong)(uint)number << 5) | ((ulong)source << 1);
         double radius = Math.Sqrt(-2 * Math.Log(Uniform(place)));
         return mean + (deviation * radius * Math.Cos(2 * Math.PI * Uniform(place + 1)));
     }

@@ -127,12 +127,23 @@ public sealed class SawSimulator
     {
         WedgeShape shape = Shape(before, cut, piece, out bool plusIsNew);
         if (_truing is { } truing) shape = truing.True(shape, number);
-        shape = HandSanding.Sand(shape, _job.Sanding);
+        shape = HandSanding.Sand(shape, SandingOf(number));
         double sawn = piece.Volume;
         double dust = ReferenceEquals(shape.Solid, piece) ? 0 : sawn - shape.Solid.Volume;
         _volumes = _volumes with { Wedges = _volumes.Wedges + sawn, SandingDust = _volumes.SandingDust + dust };
         var marks = new PieceMarks(number, cut.Up, cut.Edge, plusIsNew ? before.Number : cut.Number, plusIsNew ? cut.Number : before.Number);
         _wedges.Add(new(marks, piece, shape, _job.Board.Thickness / 2));
+    }
+
+    private Sanding SandingOf(int number) => _job.Variation.SandingUnevenness == 0
+        ? _job.Sanding
+        : new(Uneven(_job.Sanding.Minus, Draws.Source.MinusSanding, number), Uneven(_job.Sanding.Plus, Draws.Source.PlusSanding, number));
+
+    private FaceSanding Uneven(FaceSanding face, Draws.Source source, int number)
+    {
+        if (face.AtRim == 0 && face.AtTip == 0) return face;
+        double half = _draws.Normal(source, number, 0, _job.Variation.SandingUnevenness) / 2;
+        return face with { AtRim = Math.Max(0, face.AtRim + half), AtTip = Math.Max(0, face.AtTip - half) };
     }
 
     // Seen from above with the rim ahead, +y is to the left; which cut made that face depends on the edge and the side down.

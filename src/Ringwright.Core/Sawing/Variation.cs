@@ -1,7 +1,7 @@
 namespace Ringwright.Core.Sawing;
 
 /// <summary>
-/// What differs from cut to cut at the saw: normal, independent from cut to cut. One cut makes two faces, so the end of
+/// What differs from cut to cut and from face to face: normal, independent from cut to cut. One cut makes two faces, so the end of
 /// one wedge and the start of the next share its draw.
 /// </summary>
 public sealed record Variation
@@ -26,12 +26,19 @@ public sealed record Variation
     /// <summary>Standard deviation of the kerf's width, mm.</summary>
     public double KerfDeviation { get; init; }
 
+    /// <summary>
+    /// Standard deviation of the difference between what hand sanding takes off a face at the rim and at the tip, mm; each face
+    /// has a draw of its own. Where a draw would take off less than nothing at one end, nothing is taken off there.
+    /// </summary>
+    public double SandingUnevenness { get; init; }
+
     internal void Check(SawSetup saw)
     {
         Require.Angle("seating error: mean", SeatingMean, -5 * Degree, 5 * Degree);
         Require.Angle("seating error: deviation", SeatingDeviation, 0, 0.5 * Degree);
         Require.Between("stop error: mean", StopMean, -saw.StopDistance / 2, saw.StopDistance / 2, "mm");
         Require.Spread("stop error: deviation", StopDeviation, saw.StopDistance + StopMean, 10, "mm");
+        Require.Between("sanding unevenness: deviation", SandingUnevenness, 0, 2, "mm");
         Require.Spread("kerf wander: deviation", KerfDeviation, saw.Kerf, 5, "mm");
     }
 }

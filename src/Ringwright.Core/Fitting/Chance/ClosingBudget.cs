@@ -49,9 +49,14 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
         ? CutRuns.IndependentFaces(wedges)
         : new(wedges, Math.Clamp(boards, 1, wedges));
 
-    /// <summary>By how much uneven sanding turns one face, as standard deviation, rad: unevenness over the face's length w / cos a.</summary>
+    /// <summary>
+    /// By how much uneven hand sanding turns one face, as standard deviation, rad: unevenness over the face's length w / cos a.
+    /// 0 where nothing is sanded by hand or faces are trued on a sander.
+    /// </summary>
     public static double SandingTurn(WedgeGeometry glued, Shop shop) =>
-        shop.Sanding.Unevenness.Millimetres * Math.Cos(glued.HalfAngle) / glued.Depth;
+        shop.Sled.Kind == SledKind.DiscSander || shop.Sanding.PerFace.Millimetres == 0
+            ? 0
+            : shop.Sanding.Unevenness.Millimetres * Math.Cos(glued.HalfAngle) / glued.Depth;
 
     private double ChanceWithin(double limit)
     {

@@ -53,7 +53,7 @@ public static class ShopLearning
         SandingMinutes = run.SandingMinutes,
     };
 
-    // The last joint turns about its closed end: the closing error is the gap over the distance from that end.
+    // Open at the rim the last joint gapes by R E; open at the centre it turns about its rim ends, which touch.
     private static RingClosure Read(LoggedClosure closure, SledKind sled)
     {
         double error = closure.Gap.Millimetres / closure.Reach.Millimetres;
