@@ -107,10 +107,8 @@ internal sealed class BandFit
         double product = Complementarity();
         for (int j = 0; j < Model.Count; j++)
         {
-            bool pulls = _bends[j].OnBand;
-            if (pulls && _isPulling[j]) _pulls[j].Bend(_bends[j]);
-            else if (pulls) _pulls[j].Begin(_bends[j], product);
-            else _pulls[j] = default;
+            if (!_bends[j].OnBand) _pulls[j] = default;
+            else if (!_isPulling[j] || !_pulls[j].Bend(_bends[j])) _pulls[j].Begin(_bends[j], product);
         }
 
         for (int j = 0; j < Model.Count; j++) _isPulling[j] = _bends[j].OnBand;

@@ -12,9 +12,13 @@ namespace Ringwright.Core.Fitting;
 /// </summary>
 internal struct BandPull
 {
+    /// <summary>Least height of the disc's segment, no unit: where the band runs all but straight over a joint.</summary>
+    private const double LeastRise = 1e-12;
+
     private Vector2D _pull;
     private Vector2D _middle;
     private double _chord;
+    private double _rise;
     private Limit _disc;
     private Limit _bend;
     private double _w00;
@@ -25,23 +29,43 @@ internal struct BandPull
     /// <summary>Sum of the two products that the iteration drives to zero, mm.</summary>
     public readonly double Complementarity => (_disc.Length * _disc.Slack) + (_bend.Length * _bend.Slack);
 
-    /// <summary>Takes the band's directions before and after the joint and notes how far the slacks are off.</summary>
-    public void Bend(in BandBend bend)
+    /// <summary>
+    /// Takes the band's new directions before and after the joint. The pull turns with them and keeps its place between
+    /// them, so that a bend that turns by more than its own width in one step still leaves the pull inside. False, with
+    /// nothing worth keeping, if the bend has become another one: far sharper or far slacker.
+    /// </summary>
+    public bool Bend(in BandBend bend)
     {
-        Vector2D sum = bend.Before + bend.After;
-        _middle = (1 / sum.Length) * sum;
-        _chord = _middle.Dot(bend.After);
+        double depth = (_pull.Dot(_middle) - _chord) / _rise;
+        double aside = _middle.Cross(_pull) / Math.Sqrt(_rise * (1 + _chord));
+        double before = _rise;
+        Face(bend);
+        if (_rise > 4 * before || before > 4 * _rise) return false;
+        _pull = ((_chord + (depth * _rise)) * _middle) + (aside * Math.Sqrt(_rise * (1 + _chord)) * _middle.Perpendicular());
+        _disc.Slack *= _rise / before;
+        _bend.Slack *= _rise / before;
         _disc.Off = ((1 - _pull.Dot(_pull)) / 2) - _disc.Slack;
-        _bend.Off = _pull.Dot(_middle) - _chord - _bend.Slack;
+        _bend.Off = (depth * _rise) - _bend.Slack;
+        return true;
     }
 
     /// <summary>Starts in the middle of the bend, both products equal to <paramref name="product"/>.</summary>
     public void Begin(in BandBend bend, double product)
     {
-        Bend(bend);
-        _pull = (0.5 * (1 + _chord)) * _middle;
+        Face(bend);
+        _pull = (1 - (_rise / 2)) * _middle;
         _disc = Limit.At((1 - _pull.Dot(_pull)) / 2, product);
-        _bend = Limit.At(_pull.Dot(_middle) - _chord, product);
+        _bend = Limit.At(_rise / 2, product);
+    }
+
+    private void Face(in BandBend bend)
+    {
+        Vector2D sum = bend.Before + bend.After;
+        Vector2D half = 0.5 * (bend.After - bend.Before);
+        _middle = (1 / sum.Length) * sum;
+        double sine = half.Dot(half);
+        _rise = Math.Max(LeastRise, sine / (1 + Math.Sqrt(1 - sine)));
+        _chord = 1 - _rise;
     }
 
     /// <summary>Adds pull and stiffness to the joint.</summary>

@@ -10,6 +10,12 @@ namespace Ringwright.Core.Fitting;
 /// </summary>
 internal static class JointContacts
 {
+    /// <summary>
+    /// Ends of two faces this close, mm, count as even, and this wedge's corner is asked: with rims in line, rounding
+    /// would otherwise swap corner and face from step to step. It costs at most this times the joint's opening angle.
+    /// </summary>
+    private const double EvenEnds = 1e-7;
+
     /// <summary>How many clearances a joint has.</summary>
     public static int Count(RingModel model, int joint)
     {
@@ -62,10 +68,10 @@ internal static class JointContacts
         public FaceSpan B { get; } = b;
 
         public JointRow Tip() =>
-            _points[A.Start].X >= Placed(_points[B.Start]).X ? CornerOfA(0) : CornerOfB(0);
+            _points[A.Start].X >= Placed(_points[B.Start]).X - EvenEnds ? CornerOfA(0) : CornerOfB(0);
 
         public JointRow Rim() =>
-            _points[A.Start + A.Edges].X <= Placed(_points[B.Start + B.Edges]).X ? CornerOfA(A.Edges) : CornerOfB(B.Edges);
+            _points[A.Start + A.Edges].X <= Placed(_points[B.Start + B.Edges]).X + EvenEnds ? CornerOfA(A.Edges) : CornerOfB(B.Edges);
 
         public JointRow CornerOfB(int k)
         {

@@ -14,10 +14,10 @@ namespace Ringwright.Core.Fitting;
 internal static class SharingTerm
 {
     /// <summary>Force that closes the tips, as a share of the band's tension.</summary>
-    public const double TipPull = 1e-3;
+    public const double TipPull = 2e-3;
 
     /// <summary>Force per opening and ring radius, as a share of the band's tension.</summary>
-    public const double Stiffness = 1e-2;
+    public const double Stiffness = 1e-1;
 
     /// <summary>The term itself, mm of band.</summary>
     public static double Value(JointState z, double tipX, double radius)
@@ -32,8 +32,6 @@ internal static class SharingTerm
         double k = Stiffness / radius;
         double tip = z.Across + (tipX * z.Turn);
         gradient += new Vector3D(k * z.Across, TipPull + (k * tip), k * z.Along);
-        curvature.AddOuter(k, new(1, 0, 0));
-        curvature.AddOuter(k, new(0, 1, 0));
-        curvature.AddOuter(k, new(0, 0, 1));
+        curvature.AddDiagonal(k);
     }
 }

@@ -25,6 +25,14 @@ internal struct Symmetric3
         _a22 += weight * v.Z * v.Z;
     }
 
+    /// <summary>Adds <paramref name="value"/> to the diagonal.</summary>
+    public void AddDiagonal(double value)
+    {
+        _a00 += value;
+        _a11 += value;
+        _a22 += value;
+    }
+
     /// <summary>Adds another matrix (neither factored).</summary>
     public void Add(in Symmetric3 other)
     {
