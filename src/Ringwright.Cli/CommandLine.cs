@@ -34,6 +34,7 @@ public static class CommandLine
         }
         catch (OperationCanceledException)
         {
+            // Ctrl+C: what was computed so far is dropped, files are only written at the end.
             complaints.WriteLine("Stopped; nothing was written.");
             return ExitCode.Cancelled;
         }
@@ -66,6 +67,12 @@ public static class CommandLine
             config.AddCommand<ExplainCommand>("explain")
                 .WithDescription("Show formula, values and source behind a figure; without a name, list all figures.")
                 .WithExample("explain", "examples/two-wood-disc.json", "board-width");
+            config.AddCommand<SimulateCommand>("simulate")
+                .WithDescription("Saw one board in simulation with the errors of the shop: every wedge as it comes out.")
+                .WithExample("simulate", "examples/two-wood-disc.json");
+            config.AddCommand<FitCommand>("fit")
+                .WithDescription("Saw, sand and dry-fit many rings in simulation: how wide the joints gape and what is worth improving.")
+                .WithExample("fit", "examples/walnut-ring.json", "--rings", "500");
             config.AddCommand<ReachCommand>("reach")
                 .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
                 .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");

@@ -26,7 +26,7 @@ internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainComm
     {
         Plan plan = settings.Plan();
         MeasureStyle style = settings.Style(plan.Piece.Units);
-        RingPlan ring = Pick(plan, settings.Ring);
+        RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         if (settings.Figure is null)
         {
             AlignedText.Write(console, ring.Figures.Select(f => new[] { f.Name, style.Print(f.Value, f.Quantity), f.Label }), 1);
@@ -38,11 +38,6 @@ internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainComm
         Explain(figure, style);
         return ExitCode.Done;
     }
-
-    private static RingPlan Pick(Plan plan, string? name) => name is null
-        ? plan.Rings[0]
-        : plan.Rings.FirstOrDefault(r => string.Equals(r.Ring.Name, name, StringComparison.OrdinalIgnoreCase))
-            ?? throw new BadInputException("--ring", $"there is no ring “{name}”", $"one of these is needed: {string.Join(", ", plan.Rings.Select(r => r.Ring.Name))}");
 
     private void Explain(Figure figure, MeasureStyle style)
     {

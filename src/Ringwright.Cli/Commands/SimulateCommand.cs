@@ -1,0 +1,143 @@
+using System.ComponentModel;
+using System.Globalization;
+using System.Text.Json;
+using Ringwright.Cli.Output;
+using Ringwright.Core;
+using Ringwright.Core.Fitting;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+using Ringwright.Core.Sawing;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands;
+
+/// <summary><c>ringwright simulate FILE</c>: one board, sawn with the errors of the shop.</summary>
+internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCommand.Settings>
+{
+    internal sealed class Settings : RingSettings
+    {
+        [CommandOption("--wedges <N>")]
+        [Description("Wedges to saw; otherwise as many as the ring needs of its first wood, or the board gives.")]
+        public int? Wedges { get; init; }
+
+        [CommandOption("--ideal")]
+        [Description("Saw without errors.")]
+        public bool Ideal { get; init; }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        Plan plan = settings.Plan();
+        RingPlan ring = RingSettings.Pick(plan, settings.Ring);
+        MeasureStyle style = settings.Style(plan.Piece.Units);
+        SawRun run = SawSimulator.Run(Job(plan, ring, settings));
+        if (settings.Json) JsonOut.Write(console, json => Write(json, run));
+        else Print(plan, ring, run, style);
+        return ExitCode.Done;
+    }
+
+    private static SawJob Job(Plan plan, RingPlan ring, Settings settings)
+    {
+        if (settings.Wedges is < 1 or > 100_000) throw new BadInputException("--wedges", $"{settings.Wedges} cannot be sawn", "1 to 100000 can");
+        ErrorCause causes = settings.Ideal ? ErrorCause.None : ErrorCause.All;
+        int wedges = settings.Wedges ?? Math.Min(ring.Woods[0].ToSaw, (int)ring["wedges-per-board"].Value);
+        ulong seed = (ulong)settings.Seed;
+        return RingJobs.Job(ring, plan.Shop, plan.Shop.Boards.Length.Millimetres, wedges, seed, RingJobs.FenceErrors(plan.Shop, seed, causes), causes);
+    }
+
+    private void Print(Plan plan, RingPlan ring, SawRun run, MeasureStyle style)
+    {
+        double wanted = ring.Glued.WedgeAngle;
+        double top = run.Job.Board.Thickness;
+        console.WriteLine($"{ring.Ring.Name}, one board of {style.Length(run.Job.Board.Length)}: {run.Explanation}");
+        AlignedText.Heading(console, "Wedges as they come out, after sanding");
+        string[] head = ["", "angle", "off by", "rim below", "rim above", "tip", "cuts", "rim on", "faces"];
+        AlignedText.Write(console, run.Wedges.Select(w => Row(w, wanted, top, style)).Prepend(head), 0, 1, 2, 3, 4, 5, 6);
+        AlignedText.Heading(console, "The board");
+        double all = run.Job.Board.Volume;
+        string Share(double volume) => style.Print(volume / all, Quantity.Share);
+        SawVolumes v = run.Volumes;
+        AlignedText.Write(console, [
+            ["wedges", Share(v.Wedges)], ["sawdust", Share(v.Kerf)], ["end and first offcut", Share(v.Squaring + v.FirstOffcut)],
+            ["rest", Share(v.Remainder)], ["of the wedges sanded away", style.Print(v.SandingDust / Math.Max(v.Wedges, 1e-9), Quantity.Share)]], 1);
+        console.WriteLine($"  No cut beyond {style.Length(run.NoCutBeyond)} from the sawn end: the rest is needed to hold the board. {style.Length(run.ShortestEdgeLeft)} are left on the shortest edge.");
+        AlignedText.Heading(console, "Judge the first cut by eye");
+        foreach (TestCut cut in TestCut.Pictures(run.Job.Board, run.Job.Saw, StopOffset(run))) console.WriteLine("  " + Say(cut, style));
+        AlignedText.Heading(console, "Mind");
+        foreach (string caution in Cautions.For(plan.Shop.Sled.Kind)) console.WriteLine("  " + caution);
+    }
+
+    // A tenth of the rim edge is plain to see and still safe to saw.
+    private static double StopOffset(SawRun run) => Math.Max(0.02, run.Job.Saw.StopDistance / 10);
+
+    private static string Say(TestCut cut, MeasureStyle style)
+    {
+        string shape = cut.EndsBeforeFarEdge > 0 ? $"the wedge ends {style.Length(cut.EndsBeforeFarEdge)} before the far edge" : $"the tip is {style.Length(cut.TipLength)} wide";
+        string next = cut.NextRimLoss > 0 ? $", and the next wedge lacks {style.Length(cut.NextRimLoss)} of its rim edge" : "";
+        string name = cut.Setting switch
+        {
+            TestCutSetting.TooFar => $"Stop {style.Length(cut.StopOffset)} too far",
+            TestCutSetting.NotFarEnough => $"Stop {style.Length(-cut.StopOffset)} too near",
+            _ => "Right",
+        };
+        return $"{name}: rim edge {style.Length(cut.RimLength)}, {shape}{next}.";
+    }
+
+    private static string[] Row(SawnWedge w, double wanted, double top, MeasureStyle style) =>
+    [
+        w.Marks.Number.ToString(CultureInfo.InvariantCulture), style.Print(w.Angle, Quantity.FineAngle), style.Print(w.Angle - wanted, Quantity.FineAngle),
+        style.Length(w.RimLength(0)), style.Length(w.RimLength(top)), style.Length(w.TipLength(top / 2)), $"{w.Marks.MinusCut}, {w.Marks.PlusCut}",
+        w.Marks.RimEdge == BoardEdge.Edge1 ? "edge 1" : "edge 2", w.Marks.Up == BoardSide.Top ? "line up" : "line down",
+    ];
+
+    private static void Write(Utf8JsonWriter json, SawRun run)
+    {
+        double top = run.Job.Board.Thickness;
+        json.WriteString("reason", JsonNamingPolicy.CamelCase.ConvertName(run.Reason.ToString()));
+        json.WriteString("says", run.Explanation);
+        json.WriteNumber("noCutBeyond", run.NoCutBeyond);
+        json.WriteNumber("shortestEdgeLeft", run.ShortestEdgeLeft);
+        json.WriteStartObject("volumes");
+        json.WriteNumber("wedges", run.Volumes.Wedges);
+        json.WriteNumber("kerf", run.Volumes.Kerf);
+        json.WriteNumber("squaring", run.Volumes.Squaring);
+        json.WriteNumber("firstOffcut", run.Volumes.FirstOffcut);
+        json.WriteNumber("remainder", run.Volumes.Remainder);
+        json.WriteNumber("sandingDust", run.Volumes.SandingDust);
+        json.WriteEndObject();
+        json.WriteStartArray("wedges");
+        foreach (SawnWedge wedge in run.Wedges) WriteWedge(json, wedge, top);
+        json.WriteEndArray();
+    }
+
+    private static void WriteWedge(Utf8JsonWriter json, SawnWedge wedge, double top)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("number", wedge.Marks.Number);
+        json.WriteString("up", JsonNamingPolicy.CamelCase.ConvertName(wedge.Marks.Up.ToString()));
+        json.WriteString("rimEdge", JsonNamingPolicy.CamelCase.ConvertName(wedge.Marks.RimEdge.ToString()));
+        json.WriteNumber("minusCut", wedge.Marks.MinusCut);
+        json.WriteNumber("plusCut", wedge.Marks.PlusCut);
+        json.WriteNumber("angle", wedge.Angle);
+        json.WriteNumber("taper", wedge.Taper);
+        json.WriteNumber("volume", wedge.Solid.Volume);
+        WriteSection(json, "bottom", wedge, 0);
+        WriteSection(json, "top", wedge, top);
+        json.WriteEndObject();
+    }
+
+    private static void WriteSection(Utf8JsonWriter json, string name, SawnWedge wedge, double z)
+    {
+        json.WriteStartArray(name);
+        foreach (Core.Geometry.Vector2D corner in wedge.Section(z).Vertices)
+        {
+            json.WriteStartArray();
+            json.WriteNumberValue(corner.X);
+            json.WriteNumberValue(corner.Y);
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+    }
+}
