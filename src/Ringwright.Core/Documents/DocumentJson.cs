@@ -34,7 +34,6 @@ public static class DocumentJson
             new TextConverter(),
             new UnitConverter(),
             new WordConverter<SledKind>(),
-            new WordConverter<ClosingWay>(),
             new WordConverter<OpenAt>(),
         },
     };

@@ -159,7 +159,7 @@ public sealed record Hands
     public Angle AngleBias { get; init; } = Angle.FromDegrees(0);
 
     /// <summary>Share of wedges that are lost (flung, chipped, burnt), 0 to less than 1.</summary>
-    public double Loss { get; init; } = 0.04;
+    public double Loss { get; init; } = 0.05;
 
     /// <summary>Wedges that <see cref="Loss"/> is known from; absent when it is taken as it stands.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -180,24 +180,9 @@ public sealed record Hands
     public IDictionary<string, JsonElement>? Unknown { get; init; }
 }
 
-/// <summary>How a ring is closed, and so where its closing error goes.</summary>
-public enum ClosingWay
-{
-    /// <summary>All joints at once under a band: the error is shared by all joints.</summary>
-    [JsonStringEnumMemberName("under a band")]
-    UnderABand,
-
-    /// <summary>One joint after the other: the error gathers in the last.</summary>
-    [JsonStringEnumMemberName("joint by joint")]
-    JointByJoint,
-}
-
 /// <summary>What is good enough.</summary>
 public sealed record Wanted
 {
-    /// <summary>How the ring is closed.</summary>
-    public ClosingWay Closing { get; init; } = ClosingWay.UnderABand;
-
     /// <summary>Widest joint gap that hand pressure and glue still close.</summary>
     public Length JointGap { get; init; } = Length.FromMillimetres(0.1);
 

@@ -25,10 +25,11 @@ internal static class ClosingFigures
             "sqrt((4·N − 2·r)·σ^2 + N^2·F·σf^2 + 2·N·τ^2)", "N r σ F σf τ",
             "Neighbours share a cut, so its error counts twice; setting the fence counts in every wedge; each face is sanded by itself.", Sources.Chain), Quantity.FineAngle);
         book.Add("chance-to-close", "Chance that it closes at the first try", budget.Chance, Quantity.Share, "Φ((L − m)/S) − Φ((−L − m)/S)", "L m S",
-            "The closing error is normal; a try that fails shows by how much to move the fence.", Sources.Chain);
-        book.Know("Lj", "error of the sum that still closes joint by joint", budget.JointLimit, Quantity.FineAngle);
-        book.Add("chance-joint-by-joint", "The same, closed joint by joint", budget.ChanceJointByJoint, Quantity.Share, "Φ((Lj − m)/S) − Φ((−Lj − m)/S)", "Lj m S",
-            "Without a band all error gathers in the last joint; two halves whose faces are trued always close.", Sources.Chain);
+            "The closing error is normal, and all of it gathers in the last joint. Two halves whose faces are trued always close.", Sources.Chain);
+        book.Know("Sc", "spread without setting the fences", budget.Corrected.Sd, Quantity.FineAngle);
+        if (budget.Corrected.Sd > 0)
+            book.Add("chance-after-correction", "The same, once a test half has corrected the fences", budget.Corrected.Chance, Quantity.Share, "Φ(L/Sc) − Φ(-L/Sc)", "L Sc",
+                "A test half shows what is constant in all cuts; what scatters from cut to cut stays.", Sources.Chain);
         AddShares(budget, book);
         return budget;
     }

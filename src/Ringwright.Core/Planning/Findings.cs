@@ -20,8 +20,8 @@ internal static class Findings
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Segments), Measured.Count(ring.Woods.Length)));
         if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}, less than the {1} these hands hold and sand: use fewer segments or a larger ring.", Measured.Length(glued.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
-        if (budget.Chance < ReachMap.FairChance)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of($"It closes at the first try with a chance of only {{0}}; {Largest(budget)}", Measured.Share(budget.Chance)));
+        if (budget.Corrected.Chance < ReachMap.FairChance)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of($"Even with the fences corrected it closes with a chance of only {{0}}: glue two halves and true their faces. {Largest(budget)}", Measured.Share(budget.Corrected.Chance)));
         double grown = strip.Wedge.OuterApothem - glued.OuterApothem;
         if (grown > 0)
             yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
@@ -64,13 +64,9 @@ internal static class Findings
         }
     }
 
-    private static string Largest(ClosingBudget budget) => (budget.Mean * budget.Mean > budget.Variance, budget.FromSetting, budget.FromCuts, budget.FromSanding) switch
-    {
-        (true, _, _, _) => "the constant error of the cuts is the cause: correct the fences by it.",
-        (_, double setting, double cuts, double sanding) when setting >= cuts && setting >= sanding => "most of the spread comes from setting the fences: saw a test half and correct them.",
-        (_, _, double cuts, double sanding) when cuts >= sanding => "most of the spread comes from cut to cut: clean the fence and hold the board down.",
-        _ => "most of the spread comes from uneven sanding: sand less, or in a holder.",
-    };
+    private static string Largest(ClosingBudget budget) => budget.FromCuts >= budget.FromSanding
+        ? "Most of the rest comes from cut to cut: clean the fence and hold the board down."
+        : "Most of the rest comes from uneven sanding: sand less, or in a holder.";
 
     private static double RoundDown(double millimetres) => Math.Floor((millimetres * 20) + 1e-9) / 20;
 }

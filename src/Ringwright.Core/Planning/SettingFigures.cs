@@ -27,14 +27,10 @@ internal static class SettingFigures
     {
         double a = glued.HalfAngle;
         int n = glued.Segments;
-        bool band = shop.Wanted.Closing == ClosingWay.UnderABand;
         double gap = book.Know("g", "widest joint gap wanted", shop.Wanted.JointGap.Millimetres, Quantity.FineLength);
         double radius = book.Know("R", "distance from the centre to the outer end of a joint", glued.OuterCorner, Quantity.Length);
-        double limit = band
-            ? book.Add("closing-limit", "All wedges together within", n * gap / radius, Quantity.Angle, "N·g/R", "N g R",
-                "Under a band all joints share the error, so N joints may each open by the gap wanted.", Sources.SmallAngle)
-            : book.Add("closing-limit", "All wedges together within", gap / radius, Quantity.FineAngle, "g/R", "g R",
-                "Joint by joint all error gathers in the last one, which opens by the radius times the error of the sum.", Sources.SmallAngle);
+        double limit = book.Add("closing-limit", "All wedges together within", gap / radius, Quantity.FineAngle, "g/R", "g R",
+            "All error gathers in the last joint, which opens by the radius times the error of the sum.", Sources.SmallAngle);
         book.Know("L", "error of the sum of all wedges that still closes", limit, Quantity.FineAngle);
         book.Add("angle-per-wedge", "Angle of each wedge within", limit / n, Quantity.FineAngle, "L/N", "L N",
             "A setting error is the same in every wedge, so it counts N times.", Sources.SmallAngle);
@@ -43,8 +39,7 @@ internal static class SettingFigures
         book.Know("f", "angle of each fence within", fence, Quantity.FineAngle);
         book.Add("rule-accuracy", "Read the rule to within", rule * fence / (Math.Cos(a) * Math.Cos(a)), Quantity.FineLength, "M·f/cos(a)^2", "M f a",
             "The same accuracy as an offset at distance M from the pivot.", Sources.SmallAngle);
-        if (band)
-            book.Add("angle-per-fence-joint-by-joint", "Angle of each fence within, closed joint by joint", gap / (2 * n * radius), Quantity.FineAngle, "g/(2·N·R)", "g N R",
-                "Without a band all error gathers in the last joint, so the fences must be N times as exact.", Sources.SmallAngle);
+        book.Add("angle-per-wedge-shared", "Angle of each wedge within, if every joint may gape", limit, Quantity.FineAngle, "g/R", "g R",
+            "If the error is shared by all joints and each may open by the gap wanted, every wedge may be off by this.", Sources.SmallAngle);
     }
 }

@@ -22,7 +22,7 @@ public class ClosingBudgetTests
             Sled = new() { Kind = SledKind.DiscSander },
             Sanding = new() { Unevenness = Length.FromMillimetres(0) },
             Hands = new() { AngleSd = Angle.FromDegrees(0.05), AngleBias = Angle.FromDegrees(biasDegrees), SettingSd = Angle.FromDegrees(0) },
-            Wanted = new() { Closing = ClosingWay.JointByJoint, JointGap = Length.FromMillimetres(glued.OuterCorner * 0.2256 * Math.PI / 180) },
+            Wanted = new() { JointGap = Length.FromMillimetres(glued.OuterCorner * 0.2256 * Math.PI / 180) },
         };
         Assert.Equal(chance, ClosingBudget.Of(glued, 1, shop).Chance, 6e-5);
     }
@@ -37,10 +37,11 @@ public class ClosingBudgetTests
     }
 
     [Fact]
-    public void A_band_lets_every_joint_open()
+    public void A_corrected_fence_leaves_only_what_scatters()
     {
-        Shop oneJoint = Shop.Starting with { Wanted = Shop.Starting.Wanted with { Closing = ClosingWay.JointByJoint } };
-        Assert.Equal(36, ClosingBudget.Of(Disc, 1, Shop.Starting).Limit / ClosingBudget.Of(Disc, 1, oneJoint).Limit, 1e-12);
+        ClosingBudget budget = ClosingBudget.Of(Disc, 1, Shop.Starting);
+        Assert.Equal(budget.FromCuts + budget.FromSanding, budget.Corrected.Variance);
+        Assert.True(budget.Corrected.Chance > budget.Chance);
     }
 
     [Fact]

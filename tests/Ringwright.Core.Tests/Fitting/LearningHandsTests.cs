@@ -94,7 +94,7 @@ public class LearningHandsTests
                 "Time per cut: 0.63 min (0.54 to 0.73); learned from 30 cuts, the starting belief still weighs 25 %.",
                 "Time per sanded face: 0.49 min (0.37 to 0.66); learned from 1 sanded face, the starting belief still weighs 91 %.",
             ],
-            LearnedSentences.Of(HandBelief.Unrecorded.Update(record)));
+            LearnedSentences.Of((HandBelief.Unrecorded with { Angle = new(new(Bias: 0, BiasWorth: 6, Sd: Math.PI / 1800, SdWorth: 6)) }).Update(record)));
     }
 
     private static HandBelief Start(double fenceRatio) =>

@@ -60,8 +60,8 @@ public class ReachMapTests
     public void Better_hands_reach_further()
     {
         Shop rough = Shop.Starting with { Hands = new() { AngleSd = Angle.FromDegrees(0.6), SettingSd = Angle.FromDegrees(0.3) } };
-        Assert.Equal(ReachStop.ProbablyGapes, ReachMap.Cell(rough, 36, 60).Stop);
-        Assert.Equal(ReachStop.None, ReachMap.Cell(Shop.Starting, 36, 60).Stop);
+        Assert.Equal(ReachStop.ProbablyGapes, ReachMap.Cell(rough, 12, 40).Stop);
+        Assert.Equal(ReachStop.None, ReachMap.Cell(Shop.Starting, 12, 40).Stop);
     }
 
     [Theory]

@@ -13,9 +13,8 @@ namespace Ringwright.Core.Fitting;
 /// <param name="FromCuts">Variance from cut to cut, rad²: (4 N − 2 runs) σ² with shared cuts, 2 N σ² for faces trued one by one.</param>
 /// <param name="FromSetting">Variance from setting the fences, rad²: N² times 2 s² for two fences, 4 s² for one.</param>
 /// <param name="FromSanding">Variance from uneven sanding, rad²: 2 N times (unevenness over the face's length)².</param>
-/// <param name="Limit">Largest |E| that still closes, rad: g/R joint by joint, N g/R under a band.</param>
-/// <param name="JointLimit">Largest |E| that still closes joint by joint, rad: g/R.</param>
-public readonly record struct ClosingBudget(int Wedges, double Mean, double FromCuts, double FromSetting, double FromSanding, double Limit, double JointLimit)
+/// <param name="Limit">Largest |E| that still closes, rad: g/R, since joint by joint all error gathers in the last one.</param>
+public readonly record struct ClosingBudget(int Wedges, double Mean, double FromCuts, double FromSetting, double FromSanding, double Limit)
 {
     /// <summary>Variance of E, rad².</summary>
     public double Variance => FromCuts + FromSetting + FromSanding;
@@ -24,10 +23,18 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
     public double Sd => Math.Sqrt(Variance);
 
     /// <summary>Chance that the ring closes: P(|E| ≤ <see cref="Limit"/>).</summary>
-    public double Chance => ChanceWithin(Limit);
+    public double Chance
+    {
+        get
+        {
+            double sd = Sd;
+            if (sd == 0) return Math.Abs(Mean) <= Limit ? 1 : 0;
+            return Math.Clamp(Normal.CDF(0, 1, (Limit - Mean) / sd) - Normal.CDF(0, 1, (-Limit - Mean) / sd), 0, 1);
+        }
+    }
 
-    /// <summary>Chance that the ring closes when all error gathers in the last joint: P(|E| ≤ g/R).</summary>
-    public double ChanceJointByJoint => ChanceWithin(JointLimit);
+    /// <summary>The budget once a test half has corrected the fences: what is constant in all cuts is gone, what scatters stays.</summary>
+    public ClosingBudget Corrected => this with { Mean = 0, FromSetting = 0 };
 
     /// <summary>The budget of a ring of <paramref name="glued"/> wedges from <paramref name="boards"/> boards.</summary>
     public static ClosingBudget Of(WedgeGeometry glued, int boards, Shop shop)
@@ -37,8 +44,7 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
         double sd = shop.Hands.AngleSd.Radians;
         double setting = new FenceSetting(shop.Hands.SettingSd.Radians, Fences(shop.Sled.Kind)).WedgeVariance;
         double turn = SandingTurn(glued, shop);
-        double joint = shop.Wanted.JointGap.Millimetres / glued.OuterCorner;
-        return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, runs.VarianceFactor * sd * sd, (double)n * n * setting, 2.0 * n * turn * turn, shop.Wanted.Closing == ClosingWay.UnderABand ? n * joint : joint, joint);
+        return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, runs.VarianceFactor * sd * sd, (double)n * n * setting, 2.0 * n * turn * turn, shop.Wanted.JointGap.Millimetres / glued.OuterCorner);
     }
 
     /// <summary>Fences that are set: one, unless the sled has two.</summary>
@@ -57,11 +63,4 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
         shop.Sled.Kind == SledKind.DiscSander || shop.Sanding.PerFace.Millimetres == 0
             ? 0
             : shop.Sanding.Unevenness.Millimetres * Math.Cos(glued.HalfAngle) / glued.Depth;
-
-    private double ChanceWithin(double limit)
-    {
-        double sd = Sd;
-        if (sd == 0) return Math.Abs(Mean) <= limit ? 1 : 0;
-        return Math.Clamp(Normal.CDF(0, 1, (limit - Mean) / sd) - Normal.CDF(0, 1, (-limit - Mean) / sd), 0, 1);
-    }
 }

@@ -14,12 +14,12 @@ public sealed record HandBelief(AngleBelief Angle, LossBelief Loss, PaceBelief C
     private const double Degree = Math.PI / 180;
 
     /// <summary>
-    /// HandBelief of which nothing is recorded yet (common practice, no source): no bias and 0.1 degrees per cut, each worth 6
+    /// HandBelief of which nothing is recorded yet (common practice, no source): no bias and 0.05 degrees per cut, each worth 6
     /// cuts; one wedge in 20 lost, worth 20 wedges; half a minute per cut and per sanded face, worth 10 each (72 small
     /// wedges, 144 faces, then take over an hour).
     /// </summary>
     public static HandBelief Unrecorded { get; } = new(
-        new(new(Bias: 0, BiasWorth: 6, Sd: 0.1 * Degree, SdWorth: 6)),
+        new(new(Bias: 0, BiasWorth: 6, Sd: 0.05 * Degree, SdWorth: 6)),
         new(PriorLoss: 0.05, PriorWorth: 20),
         new(PriorMinutes: 0.5, PriorWorth: 10),
         new(PriorMinutes: 0.5, PriorWorth: 10));

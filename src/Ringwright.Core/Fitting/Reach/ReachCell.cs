@@ -18,7 +18,7 @@ public enum ReachStop
     /// <summary>More of the board becomes sawdust than wedges.</summary>
     MostlySawdust,
 
-    /// <summary>The angle cannot be held well enough: the ring probably gapes.</summary>
+    /// <summary>The angle cannot be held well enough: two tries in three gape.</summary>
     ProbablyGapes,
 }
 
@@ -29,8 +29,8 @@ public enum ReachStop
 /// <param name="SawnTip">Flat left at the tip by the saw, that sanding turns into a point.</param>
 /// <param name="HoldingSize">Length of a joint face, rim to tip: what there is to hold while it is sanded.</param>
 /// <param name="Required">Largest standard deviation of one face's angle with which the disc closes with the wanted chance.</param>
-/// <param name="Achieved">Standard deviation of one face's angle in this shop, all causes together.</param>
-/// <param name="Chance">Chance that the disc closes at the first try.</param>
+/// <param name="Achieved">Standard deviation of one face's angle in this shop, all causes that scatter together.</param>
+/// <param name="Chance">Chance that the disc closes, the fences corrected by a test half.</param>
 /// <param name="Dust">Share of the strip turned to sawdust.</param>
 /// <param name="Stop">The first thing that stops it.</param>
 public readonly record struct ReachCell(

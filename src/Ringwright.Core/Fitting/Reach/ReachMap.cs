@@ -15,8 +15,8 @@ namespace Ringwright.Core.Fitting;
 /// <param name="Cells">Row by row.</param>
 public sealed record ReachMap(Shop Shop, ImmutableArray<int> Segments, ImmutableArray<double> Diameters, ImmutableArray<ReachCell> Cells)
 {
-    /// <summary>Below this chance to close at the first try a cell counts as probably gaping.</summary>
-    public const double FairChance = 0.5;
+    /// <summary>Below this chance to close, with the fences corrected by a test half, two tries in three gape.</summary>
+    public const double FairChance = 1.0 / 3;
 
     /// <summary>Above this share of sawdust a cell counts as mostly sawdust.</summary>
     public const double MostDust = 0.6;
@@ -48,7 +48,7 @@ public sealed record ReachMap(Shop Shop, ImmutableArray<int> Segments, Immutable
         var glued = new WedgeGeometry(segments, diameter / 2, 0);
         WedgeGeometry sawn = glued.BeforeSanding(shop.Sanding.PerFace.Millimetres);
         var strip = new StripLayout(sawn, shop.Saw.Kerf.Millimetres, shop.Saw.EndTrim.Millimetres, shop.Saw.HoldingLength.Millimetres);
-        ClosingBudget budget = ClosingBudget.Of(glued, 1, shop);
+        ClosingBudget budget = ClosingBudget.Of(glued, 1, shop).Corrected;
         double dust = strip.KerfAlong / strip.Pitch;
         double face = glued.Depth / Math.Cos(glued.HalfAngle);
         return new(segments, diameter, glued.RimEdge, sawn.Tip, face, Required(budget, shop), budget.Sd / Math.Sqrt(Factor(shop, segments)), budget.Chance, dust, Stop(shop, glued, sawn, strip, budget, dust));
@@ -61,8 +61,8 @@ public sealed record ReachMap(Shop Shop, ImmutableArray<int> Segments, Immutable
         ReachStop.BoardTooShort => Sentence.Of("A board of {0} yields no wedge beside what must be left to hold.", Measured.Length(shop.Boards.Length.Millimetres)),
         ReachStop.TooSmallToHold => Sentence.Of("The rim edge is {0}; these hands hold and sand no less than {1}.", Measured.Length(cell.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)),
         ReachStop.MostlySawdust => Sentence.Of("{0} of the strip becomes sawdust.", Measured.Share(cell.Dust)),
-        ReachStop.ProbablyGapes => Sentence.Of("It closes at the first try with a chance of only {0}: each face must be within {1}, these hands do {2} (standard deviations).", Measured.Share(cell.Chance), Measured.FineAngle(cell.Required), Measured.FineAngle(cell.Achieved)),
-        _ => Sentence.Of("It can be made: rim edge {0}, closes at the first try with a chance of {1}.", Measured.Length(cell.RimEdge), Measured.Share(cell.Chance)),
+        ReachStop.ProbablyGapes => Sentence.Of("It closes with a chance of only {0}: each face must be within {1}, these hands do {2} (standard deviations). Glue two halves and true their faces.", Measured.Share(cell.Chance), Measured.FineAngle(cell.Required), Measured.FineAngle(cell.Achieved)),
+        _ => Sentence.Of("It can be made: rim edge {0}, closes with a chance of {1}.", Measured.Length(cell.RimEdge), Measured.Share(cell.Chance)),
     };
 
     private static ReachStop Stop(Shop shop, WedgeGeometry glued, WedgeGeometry sawn, StripLayout strip, ClosingBudget budget, double dust)
