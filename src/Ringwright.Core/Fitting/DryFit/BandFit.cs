@@ -21,6 +21,7 @@ internal sealed class BandFit
     private readonly CoupledSystem _system = new();
     private readonly double[] _couplingRight = new double[3];
     private readonly double[] _closing = new double[3];
+    private SharingTerm _sharing;
     private JointState[] _states = [];
     private BandPull[] _pulls = [];
     private BandBend[] _bends = [];
@@ -53,12 +54,12 @@ internal sealed class BandFit
     public bool Run(ReadOnlySpan<FitWedge> wedges)
     {
         Model.Load(wedges);
+        _sharing = new SharingTerm(Model);
         Clearances.Load(Model);
         Begin();
         for (Steps = 0; Steps < MostSteps; Steps++)
         {
             Linearise();
-            if (Environment.GetEnvironmentVariable("TRACE") != null) Console.WriteLine($"      {Steps}: mu {Complementarity():0.0e0} miss {Layout.Miss.X:0.0e0} {Layout.Miss.Y:0.0e0} {Layout.Miss.Angle:0.0e0} mism {Clearances.WorstMismatch:0.0e0} imb {Imbalance():0.0e0} band {Band.Measure(Model, Layout):0.000000}");
             if (IsSettled()) return true;
             if (!Advance()) return false;
         }
@@ -125,7 +126,7 @@ internal sealed class BandFit
             _gradient[j] = _span[j];
             _system.Blocks[j].Add(_spanCurvature[j]);
             if (_isPulling[j]) _pulls[j].AddTo(ref _gradient[j], ref _system.Blocks[j]);
-            SharingTerm.AddDerivatives(_states[j], Model.TipX(j), Model.Radius, ref _gradient[j], ref _system.Blocks[j]);
+            _sharing.AddDerivatives(_states[j], Model.TipX(j), ref _gradient[j], ref _system.Blocks[j]);
             Couple(j);
         }
 

@@ -43,6 +43,12 @@ internal sealed class RingModel
     /// <summary>Sum of the wedge angles at mid height, radians.</summary>
     public double AngleSum { get; private set; }
 
+    /// <summary>
+    /// How far from closed and even the ring is, mm: the closing error's share at a joint, plus the spread of wedge angles
+    /// over the depth, plus the spread of the outer edges; at least a thousandth of the outer edge.
+    /// </summary>
+    public double Unevenness { get; private set; }
+
     /// <summary>The +y side of a wedge.</summary>
     public ref readonly FaceSide Plus(int wedge) => ref _plus[wedge];
 
@@ -79,6 +85,23 @@ internal sealed class RingModel
         AngleSum = 0;
         for (int i = 0; i < Count; i++) LoadWedge(i, wedges[i]);
         for (int j = 0; j < Count; j++) _tipX[j] = Math.Max(TipEnd(_plus[j].Bottom), TipEnd(_minus[Next(j)].Bottom));
+        Unevenness = Spread();
+    }
+
+    private double Spread()
+    {
+        double depth = 0;
+        double angles = 0;
+        double rims = 0;
+        for (int i = 0; i < Count; i++)
+        {
+            depth -= _tipX[i] / Count;
+            angles += Math.Pow(_across[i].Angle - (AngleSum / Count), 2) / Count;
+            rims += Math.Pow(_across[i].Origin.Length - MeanRim, 2) / Count;
+        }
+
+        double share = Math.Abs((2 * Math.PI) - AngleSum) / Count;
+        return Math.Max(1e-3 * MeanRim, (depth * (share + Math.Sqrt(angles))) + Math.Sqrt(rims));
     }
 
     private void LoadWedge(int i, FitWedge wedge)

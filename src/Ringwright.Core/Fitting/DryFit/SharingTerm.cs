@@ -6,32 +6,38 @@ namespace Ringwright.Core.Fitting;
 /// What decides where the band does not. If the wedge angles sum to less than a full turn, the band is (to third order)
 /// equally long however the opening is shared among the joints, and if they sum to more it does not feel the tips at
 /// all. So a weak pull closes the tips, as hands do, and a weak square on rim opening, tip opening and rim step shares
-/// what is left evenly. Both are far weaker than the band wherever the band has a say: with the band's tension as unit
-/// the pull is <see cref="TipPull"/>, and the square's force <see cref="Stiffness"/> times opening over ring radius;
-/// that force still exceeds the third-order preference of the band for gathering, R a³ / 24 for an opening angle a,
-/// up to a of <see cref="Stiffness"/> times 12.
+/// what is left evenly, and wins over the second-order terms of turning, which would favour now this joint, now that.
 /// </summary>
-internal static class SharingTerm
+/// <remarks>
+/// With the band's tension as unit of force, a rim that steps out by s costs s sin(pi/N). Pull and square are kept
+/// below that for openings up to several times the ring's unevenness, so that neither opens a joint or makes a step
+/// that the band would close: the band is longer than the least possible by at most the square's value in the ring
+/// with the shortest band, <c>Stiffness / 2 x sum of (rim² + tip² + step²)</c>.
+/// </remarks>
+internal readonly struct SharingTerm
 {
-    /// <summary>Force that closes the tips, as a share of the band's tension.</summary>
-    public const double TipPull = 2e-3;
+    private const double PullShare = 0.02;
+    private const double SquareShare = 0.1;
 
-    /// <summary>Force per opening and ring radius, as a share of the band's tension.</summary>
-    public const double Stiffness = 1e-1;
-
-    /// <summary>The term itself, mm of band.</summary>
-    public static double Value(JointState z, double tipX, double radius)
+    /// <summary>Sets the term for one ring.</summary>
+    public SharingTerm(RingModel model)
     {
-        double tip = z.Across + (tipX * z.Turn);
-        return (TipPull * tip) + (Stiffness / radius / 2 * ((z.Across * z.Across) + (tip * tip) + (z.Along * z.Along)));
+        double step = Math.Sin(Math.PI / model.Count);
+        Pull = PullShare * step;
+        Stiffness = SquareShare * step / model.Unevenness;
     }
 
+    /// <summary>Force that closes each tip, in units of the band's tension.</summary>
+    public double Pull { get; }
+
+    /// <summary>Force per mm of rim opening, tip opening and rim step, in units of the band's tension.</summary>
+    public double Stiffness { get; }
+
     /// <summary>Adds gradient and curvature of the term for one joint whose tip lies at <paramref name="tipX"/> (negative, mm) in the joint frame.</summary>
-    public static void AddDerivatives(JointState z, double tipX, double radius, ref Vector3D gradient, ref Symmetric3 curvature)
+    public void AddDerivatives(JointState z, double tipX, ref Vector3D gradient, ref Symmetric3 curvature)
     {
-        double k = Stiffness / radius;
         double tip = z.Across + (tipX * z.Turn);
-        gradient += new Vector3D(k * z.Across, TipPull + (k * tip), k * z.Along);
-        curvature.AddDiagonal(k);
+        gradient += new Vector3D(Stiffness * z.Across, Pull + (Stiffness * tip), Stiffness * z.Along);
+        curvature.AddDiagonal(Stiffness);
     }
 }
