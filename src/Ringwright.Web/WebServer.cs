@@ -30,6 +30,8 @@ internal static class WebServer
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         // A page left open over a restart still has the old run's token; it gets a new one, and that is no error.
         builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
+        // Keys live in memory only; nothing is persisted that would need encrypting.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, dataFolder);
         more?.Invoke(builder.Services);
         WebApplication app = builder.Build();
@@ -45,6 +47,7 @@ internal static class WebServer
             o.AllowEmptyHosts = false;
         });
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        services.AddAntiforgery(o => o.SuppressXFrameOptionsHeader = true);
         services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(o => o.MaximumReceiveMessageSize = LargestMessage);
         services.AddSingleton(_ => new DataFolder(dataFolder));
         services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(AppContext.BaseDirectory, "examples", "two-wood-disc.json")));

@@ -4,7 +4,7 @@ namespace Ringwright.Web.Bench;
 public static class RingFields
 {
     /// <summary>Number of segments.</summary>
-    public static Field Segments { get; } = new("segments", "Segments", FieldKind.WholeNumber, "Equal wedges around, 3 to 360");
+    public static Field Segments { get; } = new("segments", "Segments", FieldKind.WholeNumber, "3 to 360, all alike");
 
     /// <summary>Diameter to be turned.</summary>
     public static Field Diameter { get; } = new("diameter", "Diameter", FieldKind.Length, "Turned size, outside");

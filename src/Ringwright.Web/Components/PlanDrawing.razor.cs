@@ -25,7 +25,7 @@ public partial class PlanDrawing
     public required ImmutableArray<WoodLook> Looks { get; set; }
 
     // Lines close enough for a small wedge to show at least two.
-    private double Period => Math.Clamp(_view.HalfRim * 0.7, 3, 9);
+    private double Period => Math.Clamp(_view.HalfRim * 0.42, 2.4, 6);
 
     /// <inheritdoc/>
     protected override void OnParametersSet()

@@ -8,6 +8,7 @@ internal static class ResponseHeaders
         IHeaderDictionary headers = context.Response.Headers;
         headers.ContentSecurityPolicy = Policy(context.Request.Host);
         headers.XContentTypeOptions = "nosniff";
+        headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
