@@ -44,14 +44,16 @@ public partial class MeasureField
     // Fractions, inch marks and units need the full keyboard; whole numbers do not.
     private string InputMode => Field.Kind == FieldKind.WholeNumber ? "numeric" : "text";
 
-    /// <summary>The length in the chosen units, when it was written in others.</summary>
+    /// <summary>The length in the chosen units, when it was written otherwise.</summary>
     private string? Echo
     {
         get
         {
-            if (Field.Kind != FieldKind.Length || !Length.TryParse(Text, Units.Unit(), out Length length, out _)) return null;
+            if (Field.Kind != FieldKind.Length || !Length.TryParse(Text, Units.Unit(), out Length length, out _) || length.Millimetres == 0) return null;
             string printed = Units.Style().Length(length.Millimetres);
-            return printed == length.Written ? null : "= " + printed.Replace("≈ ", "", StringComparison.Ordinal);
+            string number = printed[..printed.LastIndexOf(Units.Unit() == LengthUnit.Inch ? " in" : " mm", StringComparison.Ordinal)];
+            if (length.Written.StartsWith(number, StringComparison.Ordinal)) return null;
+            return number.StartsWith('≈') ? printed : "= " + printed;
         }
     }
 }

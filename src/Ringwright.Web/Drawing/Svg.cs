@@ -11,6 +11,11 @@ internal static class Svg
     public static string Points(ConvexPolygon polygon, double scale) =>
         string.Join(' ', polygon.Vertices.Select(v => N(v.X * scale) + "," + N(-v.Y * scale)));
 
-    /// <summary>A printed length for a drawing: there is no room for the decimals behind a fraction.</summary>
-    public static string Short(string printed) => printed.EndsWith(')') ? printed[..printed.LastIndexOf(" (", StringComparison.Ordinal)] : printed;
+    /// <summary>A printed length for a drawing: there is no room for the decimals behind a fraction, unless the fraction is nought.</summary>
+    public static string Short(string printed)
+    {
+        int bracket = printed.LastIndexOf(" (", StringComparison.Ordinal);
+        if (bracket < 0) return printed;
+        return printed.StartsWith("≈ 0 ", StringComparison.Ordinal) ? printed[(bracket + 2)..^1] + " in" : printed[..bracket];
+    }
 }
