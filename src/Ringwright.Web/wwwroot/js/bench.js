@@ -48,8 +48,8 @@
 
     bar.addEventListener("components-reconnect-state-changed", (event) => {
       const state = event.detail.state;
-      const main = document.querySelector("main");
-      if (main) main.inert = state !== "hide";
+      const page = document.querySelector(".page");
+      if (page) page.inert = state !== "hide";
       if (state === "show" || state === "retrying") document.body.dataset.away = "";
       if (state === "hide") delete document.body.dataset.away;
       if (state === "failed" || state === "rejected") reloadWhenBack();
