@@ -6,8 +6,6 @@ namespace Ringwright.Web.Components;
 /// <summary>A component that shows the bench and is drawn again whenever the bench changes.</summary>
 public abstract class BenchComponent : ComponentBase, IDisposable
 {
-    private Sheet? _drawn;
-
     /// <summary>The bench.</summary>
     [Inject]
     public required Workbench Bench { get; set; }
@@ -18,18 +16,6 @@ public abstract class BenchComponent : ComponentBase, IDisposable
     /// <inheritdoc/>
     protected override void OnInitialized() => Bench.Changed += Redraw;
 
-    /// <inheritdoc/>
-    protected override void OnAfterRender(bool firstRender) => _drawn = Sheet;
-
-    /// <summary>Whether the sheet differs, in what this component shows, from the one drawn last.</summary>
-    protected virtual bool Differs(Sheet drawn) => true;
-
-    /// <summary>Draws the component again, on the right thread.</summary>
-    protected void Redraw()
-    {
-        if (_drawn is null || Differs(_drawn)) _ = InvokeAsync(StateHasChanged);
-    }
-
     /// <summary>Ends listening.</summary>
     public void Dispose()
     {
@@ -39,4 +25,7 @@ public abstract class BenchComponent : ComponentBase, IDisposable
 
     /// <summary>Ends listening.</summary>
     protected virtual void Dispose(bool disposing) => Bench.Changed -= Redraw;
+
+    // The change may have been made in another window, on another thread.
+    private void Redraw() => _ = InvokeAsync(StateHasChanged);
 }

@@ -9,6 +9,8 @@ namespace Ringwright.Web.Components;
 /// <summary>The glued ring in plan. Each wedge tells its number and wood when it is tapped or reached with the arrow keys.</summary>
 public partial class PlanDrawing
 {
+    // One handler for each wedge, kept: a new one at every drawing would have to be sent to the browser each time.
+    private readonly List<Action> _picks = [];
     private PlanView _view = null!;
     private int _selected;
 
@@ -32,7 +34,10 @@ public partial class PlanDrawing
     {
         _view = new(Plan, Style);
         _selected = Math.Min(_selected, _view.Segments - 1);
+        for (int i = _picks.Count; i < _view.Segments; i++) _picks.Add(Pick(i));
     }
+
+    private Action Pick(int index) => () => _selected = index;
 
     private static string WedgeId(int index) => $"wedge-{index + 1}";
 
