@@ -1,13 +1,9 @@
-using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Web.Tests;
 
 public class ExampleTests
 {
-    [Fact]
-    public void The_example_file_is_exactly_what_the_library_writes() => Assert.Equal(Example.Json, DocumentJson.Write(Example.Piece));
-
     [Fact]
     public void The_example_is_a_24_segment_disc_of_19_mm_in_two_woods_with_a_bore_of_7_mm()
     {
