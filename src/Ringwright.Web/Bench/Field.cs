@@ -1,0 +1,26 @@
+namespace Ringwright.Web.Bench;
+
+/// <summary>What a field's text is read as.</summary>
+public enum FieldKind
+{
+    /// <summary>A length with its unit, or without one in the chosen unit.</summary>
+    Length,
+
+    /// <summary>A whole number.</summary>
+    WholeNumber,
+
+    /// <summary>A share, written in percent.</summary>
+    Percent,
+}
+
+/// <summary>One value a person types.</summary>
+/// <param name="Key">Its name in the file, such as <c>tip</c> or <c>saw.kerf</c>; also how refusals name it.</param>
+/// <param name="Label">Its name for people.</param>
+/// <param name="Kind">What its text is read as.</param>
+/// <param name="Hint">One short line of help.</param>
+/// <param name="WhenBlank">What an empty field means; null when it may not be empty.</param>
+public sealed record Field(string Key, string Label, FieldKind Kind, string Hint, string? WhenBlank = null)
+{
+    /// <summary>The input's id on the page.</summary>
+    public string Id => "field-" + Key.Replace('.', '-');
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
+using Ringwright.Core;
+
+namespace Ringwright.Web;
+
+/// <summary>What the command line asks for.</summary>
+/// <param name="Port">The port to listen on; null for the usual one or the next that is free.</param>
+/// <param name="OpenBrowser">Whether to open the page in the user's browser.</param>
+internal sealed record StartOptions(int? Port, bool OpenBrowser)
+{
+    private const int UsualPort = 5177;
+    private const int PortsToTry = 50;
+
+    /// <summary>Reads <c>--port N</c> and <c>--no-browser</c>.</summary>
+    /// <exception cref="BadInputException">Anything else.</exception>
+    public static StartOptions Read(string[] args)
+    {
+        var options = new StartOptions(null, true);
+        for (int i = 0; i < args.Length; i++)
+        {
+            options = args[i] switch
+            {
+                "--no-browser" => options with { OpenBrowser = false },
+                "--port" => options with { Port = ReadPort(i + 1 < args.Length ? args[++i] : "") },
+                _ => throw new BadInputException("command line", $"“{args[i]}” is unknown", "--port N and --no-browser are known"),
+            };
+        }
+
+        return options;
+    }
+
+    /// <summary>The port asked for, or the first free one from the usual one on.</summary>
+    /// <exception cref="BadInputException">It is taken, or all are.</exception>
+    public int FreePort()
+    {
+        if (Port is int asked)
+            return IsFree(asked) ? asked : throw new BadInputException("--port", $"port {asked} is taken", "leave --port away and the next free one is used");
+        foreach (int port in Enumerable.Range(UsualPort, PortsToTry))
+            if (IsFree(port)) return port;
+        throw new BadInputException("port", $"all from {UsualPort} to {UsualPort + PortsToTry - 1} are taken", "name a free one with --port N");
+    }
+
+    private static int ReadPort(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int port) && port <= IPEndPoint.MaxPort
+            ? port
+            : throw new BadInputException("--port", $"“{text}” is no port", "a number from 0 (any free port) to 65535 is needed");
+
+    private static bool IsFree(int port)
+    {
+        try
+        {
+            using var probe = new TcpListener(IPAddress.Loopback, port);
+            probe.Start();
+            return true;
+        }
+        catch (SocketException)
+        {
+            return false;
+        }
+    }
+}

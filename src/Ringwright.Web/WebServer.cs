@@ -1,0 +1,71 @@
+using System.Net;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
+using Ringwright.Web.Bench;
+using Ringwright.Web.Components;
+using Ringwright.Web.Saving;
+using Ringwright.Web.Security;
+
+namespace Ringwright.Web;
+
+/// <summary>Puts the app together.</summary>
+internal static class WebServer
+{
+    /// <summary>The largest piece file that is read, in bytes; some thousand rings.</summary>
+    public const int LargestFile = 4 * 1024 * 1024;
+
+    // One keystroke or a part of an uploaded file; a circuit needs no more at once.
+    private const int LargestMessage = 64 * 1024;
+
+    public static WebApplication Build(int port, string dataFolder, Action<IServiceCollection>? more = null)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, ApplicationName = "Ringwright.Web" });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = LargestFile;
+            kestrel.Listen(IPAddress.Loopback, port);
+        });
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // A page left open over a restart still has the old run's token; it gets a new one, and that is no error.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
+        // Keys live in memory only; nothing is persisted that would need encrypting.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        AddServices(builder.Services, dataFolder);
+        more?.Invoke(builder.Services);
+        WebApplication app = builder.Build();
+        Use(app);
+        return app;
+    }
+
+    private static void AddServices(IServiceCollection services, string dataFolder)
+    {
+        services.Configure<HostFilteringOptions>(o =>
+        {
+            o.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"];
+            o.AllowEmptyHosts = false;
+        });
+        services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        services.AddAntiforgery(o => o.SuppressXFrameOptionsHeader = true);
+        services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(o => o.MaximumReceiveMessageSize = LargestMessage);
+        services.AddSingleton(_ => new DataFolder(dataFolder));
+        services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(AppContext.BaseDirectory, "examples", "two-wood-disc.json")));
+        services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet, s.GetRequiredService<StartState>().Example));
+        services.AddSingleton<AutoSave>();
+        services.AddHostedService(s => s.GetRequiredService<AutoSave>());
+    }
+
+    private static void Use(WebApplication app)
+    {
+        app.UseResponseHeaders();
+        app.UseWebSockets();
+        app.UseOwnOriginOnly();
+        app.UseStatusCodePages("text/plain", "Nothing is at this address ({0}); the bench is at /.");
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapPieces();
+        // Our own headers say who may frame the page.
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
+    }
+}

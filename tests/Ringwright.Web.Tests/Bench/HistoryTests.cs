@@ -1,0 +1,55 @@
+using Ringwright.Web.Bench;
+
+namespace Ringwright.Web.Tests.Bench;
+
+public class HistoryTests
+{
+    [Fact]
+    public void Steps_can_be_undone_and_made_again()
+    {
+        History<int> history = new History<int>(1).To(2).To(3);
+        Assert.Equal(2, history.Undone().Now);
+        Assert.Equal(1, history.Undone().Undone().Now);
+        Assert.Equal(3, history.Undone().Undone().Redone().Redone().Now);
+    }
+
+    [Fact]
+    public void At_either_end_nothing_happens()
+    {
+        var history = new History<int>(1);
+        Assert.False(history.CanUndo);
+        Assert.False(history.CanRedo);
+        Assert.Same(history, history.Undone());
+        Assert.Same(history, history.Redone());
+    }
+
+    [Fact]
+    public void A_new_step_after_undo_drops_what_was_undone()
+    {
+        History<int> history = new History<int>(1).To(2).Undone().To(3);
+        Assert.False(history.CanRedo);
+        Assert.Equal(1, history.Undone().Now);
+    }
+
+    [Fact]
+    public void A_run_of_keystrokes_is_one_step()
+    {
+        History<string> history = new History<string>("").To("1", "field").To("19", "field").To("19 mm", "field");
+        Assert.Equal("", history.Undone().Now);
+    }
+
+    [Fact]
+    public void Another_field_or_a_pause_begins_a_new_step()
+    {
+        History<string> history = new History<string>("").To("a", "one").To("b", "two").Sealed().To("c", "two");
+        Assert.Equal("b", history.Undone().Now);
+        Assert.Equal("a", history.Undone().Undone().Now);
+    }
+
+    [Fact]
+    public void Typing_after_undo_does_not_swallow_the_state_it_began_from()
+    {
+        History<string> history = new History<string>("").To("a", "field").Sealed().To("b", "field").Undone().To("c", "field");
+        Assert.Equal("a", history.Undone().Now);
+    }
+}

@@ -1,0 +1,56 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Reflection;
+using System.Text.RegularExpressions;
+
+namespace Ringwright.Web.Tests.Browser;
+
+/// <summary>The app as a user's own process, on a data folder and a port of its own.</summary>
+internal sealed partial class AppProcess : IDisposable
+{
+    private static readonly string AppPath = typeof(AppProcess).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().First(a => a.Key == "AppPath").Value!;
+    private readonly Process _process;
+
+    private AppProcess(Process process, Uri address)
+    {
+        _process = process;
+        Address = address;
+    }
+
+    public Uri Address { get; }
+
+    public int Port => Address.Port;
+
+    /// <summary>Starts the app and waits for the line with its address. Port 0 is any free one.</summary>
+    public static async Task<AppProcess> Start(string dataFolder, int port = 0)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.GetFullPath(AppPath), "--no-browser", "--port", port.ToString(CultureInfo.InvariantCulture)])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            Environment = { ["RINGWRIGHT_DATA"] = dataFolder },
+        };
+        Process process = Process.Start(start)!;
+        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(30));
+        string? line = await process.StandardOutput.ReadLineAsync(limit.Token);
+        Match match = AddressLine().Match(line ?? "");
+        if (!match.Success) throw new InvalidOperationException($"The app said “{line}” instead of its address; {await process.StandardError.ReadToEndAsync(limit.Token)}");
+        return new(process, new Uri(match.Value));
+    }
+
+    /// <summary>Kills the process at once, as a power cut would.</summary>
+    public async Task Kill()
+    {
+        _process.Kill();
+        await _process.WaitForExitAsync();
+    }
+
+    public void Dispose()
+    {
+        if (!_process.HasExited) _process.Kill();
+        _process.Dispose();
+    }
+
+    [GeneratedRegex(@"http://127\.0\.0\.1:\d+")]
+    private static partial Regex AddressLine();
+}

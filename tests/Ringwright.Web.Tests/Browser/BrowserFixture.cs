@@ -1,0 +1,45 @@
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Ringwright.Web.Tests.Browser.BrowserFixture))]
+
+namespace Ringwright.Web.Tests.Browser;
+
+/// <summary>One browser, and one app for the tests that do not need their own; started when first asked for.</summary>
+public sealed class BrowserFixture : IAsyncLifetime
+{
+    private static readonly string[] Flags =
+        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+
+    private readonly TemporaryFolder _data = new();
+    private readonly Lazy<Task<IBrowser>> _browser;
+    private readonly Lazy<Task<AppProcess>> _app;
+    private IPlaywright? _playwright;
+
+    public BrowserFixture()
+    {
+        _browser = new(Launch);
+        _app = new(() => AppProcess.Start(_data.Path));
+    }
+
+    internal Task<IBrowser> Browser => _browser.Value;
+
+    internal Task<AppProcess> App => _app.Value;
+
+    public ValueTask InitializeAsync() => ValueTask.CompletedTask;
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser.IsValueCreated) await (await Browser).DisposeAsync();
+        _playwright?.Dispose();
+        if (_app.IsValueCreated) (await App).Dispose();
+        _data.Dispose();
+    }
+
+    private async Task<IBrowser> Launch()
+    {
+        string path = InstalledBrowser.Path();
+        Assertions.SetDefaultExpectTimeout(15_000);
+        _playwright = await Playwright.CreateAsync();
+        return await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = path, Args = Flags });
+    }
+}
