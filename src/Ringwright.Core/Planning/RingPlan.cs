@@ -22,6 +22,9 @@ public sealed record RingPlan(
     ImmutableArray<Sentence> Steps,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>One sentence about this ring alone: will it close, and if not, what to mend first.</summary>
+    public Sentence Verdict => Verdicts.Of([this]);
+
     /// <summary>The figure called <paramref name="name"/>.</summary>
     /// <exception cref="KeyNotFoundException">There is none.</exception>
     public Figure this[string name] => Find(name) ?? throw new KeyNotFoundException($"Ring {Ring.Name} has no figure {name}.");

@@ -15,6 +15,13 @@ public readonly record struct DrawingScale
     /// <summary>1:1.</summary>
     public static DrawingScale True { get; } = new(1, 1);
 
+    /// <summary>The preferred scales from 10:1 to 1:100.</summary>
+    public static IReadOnlyList<DrawingScale> LargestFirst { get; } =
+    [
+        .. Preferred.Where(n => n is > 1 and <= 10).Reverse().Select(n => new DrawingScale(n, 1)),
+        .. Preferred.Select(n => new DrawingScale(1, n)),
+    ];
+
     /// <summary>Paper over workshop.</summary>
     public double Ratio => (double)_enlarged / _reduced;
 
@@ -24,9 +31,7 @@ public readonly record struct DrawingScale
     /// <exception cref="LayoutException">It does not even fit at 1:100.</exception>
     public static DrawingScale Largest(double size, double room)
     {
-        IEnumerable<DrawingScale> scales = Preferred.Where(n => n is > 1 and <= 10).Reverse().Select(n => new DrawingScale(n, 1))
-            .Concat(Preferred.Select(n => new DrawingScale(1, n)));
-        foreach (DrawingScale scale in scales)
+        foreach (DrawingScale scale in LargestFirst)
         {
             if (scale.Ratio * size <= room)
                 return scale;

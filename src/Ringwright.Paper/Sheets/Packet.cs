@@ -17,12 +17,15 @@ public sealed class Packet(PacketTitle title, PaperSize paper, PrintCorrection? 
     /// <summary>The sheets so far.</summary>
     public IReadOnlyList<Sheet> Sheets => _sheets;
 
+    /// <summary>The area of an empty sheet, mm.</summary>
+    public Box FreeArea => Empty("", "–").Remaining;
+
     /// <summary>Begins a sheet.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="scale">Scale of its main picture; a dash for none.</param>
     public Sheet Add(string name, string scale = "–")
     {
-        Sheet sheet = new(name, scale, paper, margins ?? new(), correction ?? PrintCorrection.None);
+        Sheet sheet = Empty(name, scale);
         _sheets.Add(sheet);
         return sheet;
     }
@@ -47,6 +50,8 @@ public sealed class Packet(PacketTitle title, PaperSize paper, PrintCorrection? 
     /// <summary>The finished pages with frame, title block and numbers.</summary>
     /// <exception cref="LayoutException">A name is too long for the title block.</exception>
     public IReadOnlyList<Drawing> Pages() => [.. _sheets.Select(Page)];
+
+    private Sheet Empty(string name, string scale) => new(name, scale, paper, margins ?? new(), correction ?? PrintCorrection.None);
 
     private Drawing Page(Sheet sheet, int index)
     {

@@ -1,0 +1,50 @@
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+using Ringwright.Paper.Output;
+using Ringwright.Paper.Sheets;
+
+namespace Ringwright.Paper.JobSheets;
+
+/// <summary>The paper for each ring of a plan: what to set, saw, lay on, fit and write down. Pure: same input, same bytes.</summary>
+public static class JobSheet
+{
+    /// <summary>The sheets of all rings, ring by ring.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="style">How lengths are printed.</param>
+    /// <param name="paper">The paper, upright.</param>
+    /// <param name="date">Date printed on every sheet.</param>
+    /// <param name="correction">Correction of true-scale outlines for one printer; none when absent.</param>
+    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(style);
+        Packet packet = new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(style), date, Version), paper, correction);
+        Drawings.Box free = packet.FreeArea;
+        foreach (RingPlan ring in plan.Rings)
+        {
+            RingJob job = new(plan, ring, style, free.Width, free.Height);
+            OverviewSheet.Add(packet, job);
+            SettingsSheet.Add(packet, job);
+            SawingSheet.Add(packet, job);
+            TrueScaleSheet.Add(packet, job, correction ?? PrintCorrection.None);
+            FitSheet.Add(packet, job);
+        }
+
+        return packet;
+    }
+
+    /// <summary>Writes the sheets of all rings as PDF.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="style">How lengths are printed.</param>
+    /// <param name="paper">The paper, upright.</param>
+    /// <param name="date">Date printed on every sheet and written into the file.</param>
+    /// <param name="output">Where to; left open.</param>
+    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        DocumentInfo info = new($"{plan.Piece.Name}: job sheets", $"{plan.Rings.Length} rings", date);
+        PdfWriter.Write(Packet(plan, style, paper, date).Pages(), info, output);
+    }
+
+    private static string Version => typeof(JobSheet).Assembly.GetName().Version?.ToString(3) ?? "";
+}

@@ -1,0 +1,67 @@
+using System.Globalization;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures;
+
+namespace Ringwright.Paper.JobSheets;
+
+/// <summary>What is said about a ring in words.</summary>
+internal static class RingWords
+{
+    private const int MostRuns = 40;
+
+    /// <summary>What the ring is, in one line: "Disc of 24 wedges, 19 mm, bored 7 mm".</summary>
+    public static string Describe(Ring ring, MeasureStyle style) => ring switch
+    {
+        WedgeDisc { Bore: Length bore } => $"{Disc(ring, style)}, bored {style.Length(bore.Millimetres)}",
+        WedgeDisc => Disc(ring, style),
+        SegmentRing open => $"Ring of {ring.Segments} segments, {style.Length(ring.Diameter.Millimetres)} outside, {style.Length(open.InnerDiameter.Millimetres)} inside",
+        _ => $"{ring.Segments} segments, {style.Length(ring.Diameter.Millimetres)}",
+    };
+
+    /// <summary>The letters around the ring with runs drawn together: "6 × (A B)" or "2 A, B, 3 C".</summary>
+    public static string Order(Ring ring, WoodKey key)
+    {
+        string[] letters = [.. Enumerable.Range(0, ring.Segments).Select(i => key[ring.WoodOf(i)].Letter)];
+        int period = Period(letters);
+        string once = Runs(letters[..period]);
+        int times = letters.Length / period, rest = letters.Length % period;
+        string repeated = times == 1 ? once : $"{times} × ({once})";
+        return rest == 0 ? repeated : $"{repeated}, then {Runs(letters[..rest])}";
+    }
+
+    /// <summary>A name cut so that it stays inside a field of the title block.</summary>
+    public static string ForTitle(string name) => Shortened.To(name, FitsTitle);
+
+    /// <summary>Whether a name stays inside a field of the title block, in small print if it must.</summary>
+    public static bool FitsTitle(string name)
+    {
+        const double Field = 66; // mm: the narrowest of the papers, less its padding
+        return Wrapping.Lines(name, TypeScale.Heading with { Height = TypeScale.Note.Height }, Field).Count <= 2;
+    }
+
+    /// <summary>The units of the sheets in words.</summary>
+    public static string Units(MeasureStyle style) => style.Unit == LengthUnit.Millimetre
+        ? "millimetres"
+        : style.Fractions ? "inches, fractions to 1/64" : "inches, decimals";
+
+    private static string Disc(Ring ring, MeasureStyle style) => $"Disc of {ring.Segments} wedges, {style.Length(ring.Diameter.Millimetres)}";
+
+    // The shortest pattern that repeats all around, the last time perhaps in part.
+    private static int Period(string[] letters) =>
+        Enumerable.Range(1, letters.Length).First(p => Enumerable.Range(p, letters.Length - p).All(i => letters[i] == letters[i - p]));
+
+    private static string Runs(string[] letters)
+    {
+        List<(string Letter, int Count)> runs = [];
+        foreach (string letter in letters)
+        {
+            if (runs.Count > 0 && runs[^1].Letter == letter) runs[^1] = (letter, runs[^1].Count + 1);
+            else runs.Add((letter, 1));
+        }
+
+        string shown = string.Join(' ', runs.Take(MostRuns).Select(r => r.Count == 1 ? r.Letter : string.Create(CultureInfo.InvariantCulture, $"{r.Count}{r.Letter}")));
+        return runs.Count <= MostRuns ? shown : $"{shown} … ({runs.Count - MostRuns} more changes; see the plan file)";
+    }
+}

@@ -1,0 +1,53 @@
+using Ringwright.Core.Geometry;
+using Ringwright.Paper.Blocks;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures;
+
+namespace Ringwright.Paper.JobSheets;
+
+/// <summary>Swatch, letter and name of each wood, beside each other as far as there is room.</summary>
+internal sealed class WoodLegend(WoodKey key) : IBlock
+{
+    private const int Most = 8;
+    private const double Swatch = 7, SwatchHeight = 3.6, Row = 6.2, Gap = 6;
+
+    public double HeightAt(double width) => Row * (Places(width).Select(p => p.Row).DefaultIfEmpty(0).Max() + 1) - (Row - SwatchHeight);
+
+    public void Draw(Drawing drawing, Box box)
+    {
+        foreach ((WoodEntry? wood, TextLine text, double x, int row) in Places(box.Width))
+        {
+            Vector2D at = box.TopLeft + new Vector2D(x, row * Row);
+            double indent = 0;
+            if (wood is not null)
+            {
+                Outline swatch = Outline.Rectangle(new(at.X, at.Y, Swatch, SwatchHeight));
+                drawing.Hatch(swatch, wood.Hatch).Stroke(swatch, Pens.Fine);
+                indent = Swatch + 1.6;
+            }
+
+            drawing.Text(text, at + new Vector2D(indent, SwatchHeight / 2), Anchor.MiddleLeft);
+        }
+    }
+
+    private IEnumerable<(WoodEntry? Wood, TextLine Text, double X, int Row)> Places(double width)
+    {
+        double x = 0;
+        int row = 0;
+        foreach ((WoodEntry? wood, string text) in Entries())
+        {
+            double indent = wood is null ? 0 : Swatch + 1.6;
+            TextLine line = Shortened.OneLine(text, TypeScale.Body, width - indent);
+            if (x > 0 && x + indent + line.Width > width) (x, row) = (0, row + 1);
+            yield return (wood, line, x, row);
+            x += indent + line.Width + Gap;
+        }
+    }
+
+    private IEnumerable<(WoodEntry? Wood, string Text)> Entries()
+    {
+        foreach (WoodEntry wood in key.Entries.Take(Most)) yield return (wood, $"{wood.Letter} {wood.Wood}");
+        if (key.Entries.Count > Most) yield return (null, $"and {key.Entries.Count - Most} more, by letter in the wood table");
+    }
+}

@@ -1,0 +1,31 @@
+using Ringwright.Core.Geometry;
+using Ringwright.Paper.Drawings;
+
+namespace Ringwright.Paper.Pictures;
+
+/// <summary>Pictures are drawn around any origin and then cut to what is on them, so that nothing ever lies outside.</summary>
+internal static class Cropping
+{
+    private const double Margin = 0.5;
+
+    /// <summary>A drawing just as large as the marks on this one.</summary>
+    public static Drawing Cropped(this Drawing drawing)
+    {
+        Vector2D[] corners = [.. drawing.Marks.SelectMany(Boxes).SelectMany(b => new[] { b.TopLeft, new Vector2D(b.Right, b.Bottom) })];
+        if (corners.Length == 0) return new(0, 0);
+        Box box = Box.Around(corners).Inset(-Margin);
+        return new Drawing(box.Width, box.Height).Place(drawing, -box.TopLeft);
+    }
+
+    private static IEnumerable<Box> Boxes(Mark mark) => mark switch
+    {
+        Mark.Stroke stroke => Around(stroke.Outline, stroke.Pen.Width / 2),
+        Mark.Fill fill => Around(fill.Outline, 0),
+        Mark.Text text => [text.Bounds],
+        Mark.Placed placed => placed.Child.Marks.SelectMany(Boxes).Select(placed.ToParent),
+        _ => [],
+    };
+
+    private static IEnumerable<Box> Around(Outline outline, double spread) =>
+        outline.Flattened().Select(points => Box.Around(points).Inset(-spread));
+}

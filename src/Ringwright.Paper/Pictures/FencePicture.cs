@@ -1,0 +1,109 @@
+using Ringwright.Core.Geometry;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
+using Ringwright.Paper.Dimensions;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Sheets;
+
+namespace Ringwright.Paper.Pictures;
+
+/// <summary>
+/// The fences from above: the blade (or the sanding disc) upright at the right, the line square to it, the fence at its
+/// mitre, and where the rule measures it. Angles and distances from the pivot are true; how far two fences stand apart is not.
+/// </summary>
+public sealed class FencePicture
+{
+    private const double Apart = 17;    // between the square lines of two fences, mm on the paper
+    private const double Thick = 4;     // of a fence, mm on the paper
+    private const double Beyond = 9;    // of a fence past the blade, mm on the paper
+    private const double Overrun = 1.1; // fence drawn to this times the rule distance
+
+    private readonly MeasureStyle _style;
+    private readonly SledKind _kind;
+    private readonly double _mitre;
+    private readonly double _offset;
+    private readonly double _rule;
+    private readonly double _scale;
+    private readonly Drawing _drawing = new(0, 0);
+
+    private FencePicture(RingPlan plan, Sled sled, MeasureStyle style, DrawingScale scale)
+    {
+        (_style, _kind, _scale) = (style, sled.Kind, scale.Ratio);
+        (_mitre, _offset, _rule) = (plan["mitre"].Value, plan["rule-offset"].Value, sled.RuleDistance.Millimetres);
+    }
+
+    private bool Two => _kind == SledKind.TwoFences;
+
+    // Away from the square line: the near fence falls back to the left; against a sanding disc it comes forward.
+    private double Lean => _kind == SledKind.DiscSander ? 1 : -1;
+
+    /// <summary>Draws the setting at the largest preferred scale that fits.</summary>
+    /// <param name="plan">The ring.</param>
+    /// <param name="sled">What holds the board.</param>
+    /// <param name="style">How lengths are printed.</param>
+    /// <param name="room">Room for the picture with its dimensions.</param>
+    public static ScaledPicture Draw(RingPlan plan, Sled sled, MeasureStyle style, Room room)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(sled);
+        ArgumentNullException.ThrowIfNull(style);
+        return ScaledPicture.Largest(sled.RuleDistance.Millimetres, room, scale => new FencePicture(plan, sled, style, scale).Draw());
+    }
+
+    private Drawing Draw()
+    {
+        Fence(0, Lean, "fence");
+        if (Two) Fence(-Apart, -Lean, "second fence");
+        Rule();
+        Blade();
+        return _drawing;
+    }
+
+    // A fence whose working edge passes through its pivot at (0, y); its far end lies towards lean (1 up, -1 down).
+    private void Fence(double y, double lean, string name)
+    {
+        Vector2D pivot = new(0, y), along = Vector2D.AtAngle(Math.PI + (lean * _mitre));
+        double length = Overrun * _scale * _rule / Math.Cos(_mitre);
+        Vector2D end = pivot + (length * along), start = _kind == SledKind.DiscSander ? pivot : pivot - (Beyond * along);
+        Vector2D back = Thick * along.Perpendicular();
+        if (y == 0 != back.Y > 0) back = -back;
+        Outline bar = Outline.Polygon([start, end, end + back, start + back]);
+        Vector2D reading = new(-_scale * _rule, y - (lean * _scale * _offset));
+        _drawing.Hatch(bar, Hatch.All[1]).Stroke(bar, Pens.Medium)
+            .Line(new(Overrun * -_scale * _rule, y), new(Beyond, y), Pens.Centre)
+            .Fill(Outline.Circle(pivot, 0.8), Colour.Black);
+        double side = lean < 0 ? 1 : -1;
+        _drawing.Dimension(new(reading.X, y), reading, -side * 9, _style.Length(_offset));
+        Name(pivot + (0.45 * length * along) + back, y == 0 ? 1 : -1, name);
+    }
+
+    private void Name(Vector2D at, int side, string name) =>
+        _drawing.Note(at, at + new Vector2D(7, side * 9), $"{name} {_style.Print(_mitre, Quantity.Angle)} from square");
+
+    // One dimension serves both fences; it lies between their square lines, or above the only one.
+    private void Rule()
+    {
+        double room = Two ? Apart : 0;
+        double y = Lean > 0 ? (_scale * _offset) + 12 : (room / 2) + 2.4;
+        if (!Two) y = Lean > 0 ? -y : 8;
+        if (Lean > 0 && !Two) y = (_scale * _offset * Overrun) + 10;
+        _drawing.Dimension(new(-_scale * _rule, 0), Vector2D.Zero, y, $"rule at {_style.Length(_rule)} from the pivot");
+    }
+
+    private void Blade()
+    {
+        double top = -(Two ? Apart : 0) - (Lean > 0 ? _scale * _offset : 0) - 16, bottom = 14;
+        if (_kind == SledKind.DiscSander)
+        {
+            Outline disc = Outline.Rectangle(new(0, top, 3, bottom - top));
+            _drawing.Hatch(disc, Hatch.All[3]).Stroke(disc, Pens.Heavy);
+            _drawing.Text("sanding disc", new(1.5, top - 2), TypeScale.Dimension, Anchor.Centre);
+            return;
+        }
+
+        _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy)
+            .Text("blade", new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
+    }
+}

@@ -1,0 +1,34 @@
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Sheets;
+
+namespace Ringwright.Paper.Pictures;
+
+/// <summary>Room for a picture on the paper.</summary>
+/// <param name="Width">Across, mm.</param>
+/// <param name="Height">Down, mm.</param>
+public readonly record struct Room(double Width, double Height);
+
+/// <summary>A picture in true geometry and the scale at which it is drawn.</summary>
+/// <param name="Drawing">The picture, cut to what is on it.</param>
+/// <param name="Scale">Paper over workshop.</param>
+public sealed record ScaledPicture(Drawing Drawing, DrawingScale Scale)
+{
+    /// <summary>
+    /// The picture at the largest preferred scale at which it fits, its letters (which do not scale) included.
+    /// </summary>
+    /// <param name="width">Width of the bare shape in the workshop, mm: larger scales are not even tried.</param>
+    /// <param name="room">Room on the paper.</param>
+    /// <param name="draw">Draws it at a scale, around any origin.</param>
+    /// <exception cref="LayoutException">It does not fit even at the smallest scale.</exception>
+    internal static ScaledPicture Largest(double width, Room room, Func<DrawingScale, Drawing> draw)
+    {
+        Drawing? last = null;
+        foreach (DrawingScale scale in DrawingScale.LargestFirst.Where(s => s.Ratio * width <= room.Width))
+        {
+            last = draw(scale).Cropped();
+            if (last.Width <= room.Width && last.Height <= room.Height) return new(last, scale);
+        }
+
+        throw new LayoutException("A picture", last?.Width ?? width, room.Width);
+    }
+}
