@@ -28,8 +28,8 @@ public static class CorrectionPicture
         ArgumentNullException.ThrowIfNull(style);
         TextLine moved = Typesetter.Set(style.Print(Math.Abs(correction.OffsetChange), Quantity.FineLength), TypeScale.Dimension);
         double left = moved.Width + 4, right = 4;
-        double tall = room.Height - LargestMove - 30; // for the fence before
-        double paper = Math.Min(room.Width - left - right - 1, tall / Math.Max(Math.Tan(correction.Angle), 0.05));
+        double tall = room.Height - LargestMove - 28; // for the fence before
+        double paper = Math.Min(room.Width - left - right - 3, tall / Math.Max(Math.Tan(correction.Angle), 0.05));
         double scale = paper / correction.RuleDistance;
         double factor = Exaggeration(scale * Math.Abs(correction.OffsetChange));
         Vector2D from = new(-paper, scale * correction.RuleDistance * Math.Tan(correction.Angle));

@@ -64,32 +64,28 @@ public sealed class FencePicture
     // A fence whose working edge passes through its pivot at (0, y); its far end lies towards lean (1 up, -1 down).
     private void Fence(double y, double lean, string name)
     {
+        int outside = y == 0 ? 1 : -1; // the side of the bar, down or up
         Vector2D pivot = new(0, y), along = Vector2D.AtAngle(Math.PI + (lean * _mitre));
         double length = Overrun * _scale * _rule / Math.Cos(_mitre);
         Vector2D end = pivot + (length * along), start = _kind == SledKind.DiscSander ? pivot : pivot - (Beyond * along);
-        Vector2D back = Thick * along.Perpendicular();
-        if (y == 0 != back.Y > 0) back = -back;
-        Outline bar = Outline.Polygon([start, end, end + back, start + back]);
-        Vector2D reading = new(-_scale * _rule, y - (lean * _scale * _offset));
+        Vector2D back = outside * new Vector2D(-Math.Sign(along.X) * along.Y, Math.Abs(along.X));
+        Outline bar = Outline.Polygon([start, end, end + (Thick * back), start + (Thick * back)]);
+        Vector2D square = new(-_scale * _rule, y), reading = square - new Vector2D(0, lean * _scale * _offset);
         _drawing.Hatch(bar, Hatch.All[1]).Stroke(bar, Pens.Medium)
-            .Line(new(Overrun * -_scale * _rule, y), new(Beyond, y), Pens.Centre)
-            .Fill(Outline.Circle(pivot, 0.8), Colour.Black);
-        double side = lean < 0 ? 1 : -1;
-        _drawing.Dimension(new(reading.X, y), reading, -side * 9, _style.Length(_offset));
-        Name(pivot + (0.45 * length * along) + back, y == 0 ? 1 : -1, name);
+            .Line(new(Overrun * square.X, y), new(Beyond, y), Pens.Centre)
+            .Fill(Outline.Circle(pivot, 0.8), Colour.Black)
+            .Dimension(square, reading, lean * 9, _style.Length(_offset));
+        Vector2D middle = pivot + (0.5 * length * along) + ((Thick + 1.5) * back);
+        _drawing.Text(
+            $"{name}, {_style.Print(_mitre, Quantity.Angle)} from square", middle, TypeScale.Dimension,
+            outside > 0 ? Anchor.TopCentre : Anchor.Centre, Math.Atan2(-along.Y, -along.X));
     }
 
-    private void Name(Vector2D at, int side, string name) =>
-        _drawing.Note(at, at + new Vector2D(7, side * 9), $"{name} {_style.Print(_mitre, Quantity.Angle)} from square");
-
-    // One dimension serves both fences; it lies between their square lines, or above the only one.
+    // One dimension serves both fences, between their square lines; a single fence has it on the free side.
     private void Rule()
     {
-        double room = Two ? Apart : 0;
-        double y = Lean > 0 ? (_scale * _offset) + 12 : (room / 2) + 2.4;
-        if (!Two) y = Lean > 0 ? -y : 8;
-        if (Lean > 0 && !Two) y = (_scale * _offset * Overrun) + 10;
-        _drawing.Dimension(new(-_scale * _rule, 0), Vector2D.Zero, y, $"rule at {_style.Length(_rule)} from the pivot");
+        double offset = Two ? (Apart / 2) + 2.4 : _kind == SledKind.DiscSander ? -Thick - 12 : 8;
+        _drawing.Dimension(new(-_scale * _rule, 0), Vector2D.Zero, offset, $"rule at {_style.Length(_rule)} from the pivot");
     }
 
     private void Blade()

@@ -48,11 +48,13 @@ public sealed class RingPicture
 
     private Drawing Draw()
     {
-        foreach ((ConvexPolygon wedge, int index) in Glued.PlanOfRing().Select((wedge, index) => (wedge, index)))
-            Wedge(_place.Polygon(wedge.Vertices), _key[_plan.Ring.WoodOf(index)], index * Glued.WedgeAngle);
-        if (_key.Entries.Count > 1) Letters();
+        for (int i = 0; i < Glued.Segments; i++)
+            Wedge(_place.Polygon(Glued.Plan(i).Vertices), _key[_plan.Ring.WoodOf(i)], i * Glued.WedgeAngle);
+        Contour(Glued.OuterCorner);
+        if (Glued.InnerApothem > 0) Contour(Glued.InnerCorner);
         Cross();
         Turned();
+        if (_key.Entries.Count > 1) Letters();
         Sizes();
         return _drawing;
     }
@@ -66,13 +68,18 @@ public sealed class RingPicture
             _drawing.Fill(outline, wood.Shade);
         if (wide)
             _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(middle)));
-        _drawing.Stroke(outline, wide ? Pens.Medium : Pens.Fine);
+        _drawing.Stroke(outline, Pens.Fine);
     }
 
-    // Just inside the rim, on a white disc, so that lines do not cross them; left out where wedges are too narrow.
+    private void Contour(double corner) => _drawing.Stroke(
+        _place.Polygon(Enumerable.Range(0, Glued.Segments).Select(i => Vector2D.Polar(corner, ((2 * i) + 1) * Glued.HalfAngle))), Pens.Medium);
+
+    // On a white disc, so that lines do not cross them, half way in or just inside a disc's rim; left out where wedges are too narrow.
     private void Letters()
     {
-        double radius = (_place.Scale * Glued.OuterApothem) - Balloon - 1;
+        double radius = _plan.Ring is SegmentRing
+            ? _place.Scale * (Glued.OuterApothem + Glued.InnerApothem) / 2
+            : (_place.Scale * Glued.OuterApothem) - Balloon - 1;
         double deep = _place.Scale * Glued.Depth;
         if (deep < 2 * (Balloon + 1) || 2 * radius * Math.Sin(Glued.HalfAngle) < 2 * (Balloon + 0.5)) return;
         for (int i = 0; i < Glued.Segments; i++)
@@ -86,7 +93,7 @@ public sealed class RingPicture
 
     private void Cross()
     {
-        double reach = Outside + 3;
+        double reach = Outside + 2;
         _drawing.Line(new(-reach, 0), new(reach, 0), Pens.Centre).Line(new(0, -reach), new(0, reach), Pens.Centre);
     }
 
@@ -98,40 +105,41 @@ public sealed class RingPicture
         {
             case WedgeDisc { Bore: Length bore }:
                 Round(bore.Millimetres);
-                Hole("Bore", bore.Millimetres);
+                Centre($"bore Ø {_style.Length(bore.Millimetres)}", bore.Millimetres);
                 break;
             case SegmentRing open:
                 Round(open.InnerDiameter.Millimetres);
-                Hole("Turned inside", open.InnerDiameter.Millimetres);
+                Centre($"turned inside Ø {_style.Length(open.InnerDiameter.Millimetres)}", open.InnerDiameter.Millimetres);
+                break;
+            case WedgeDisc when Glued.InnerApothem > 0:
+                Centre($"opening {_style.Length(2 * Glued.InnerApothem)} across flats", 2 * Glued.InnerApothem);
                 break;
         }
     }
 
-    private void Round(double diameter) => _drawing.Stroke(_place.Circle(Vector2D.Zero, diameter / 2), Pens.Hidden);
+    private void Round(double diameter) =>
+        _drawing.Stroke(_place.Circle(Vector2D.Zero, diameter / 2), Pens.Medium with { Dashes = Pens.Hidden.Dashes });
 
-    // The label stands above the ring's shoulder, on two lines, so that it needs little room at the side.
-    private void Hole(string what, double diameter)
+    // The label stands above the ring, level with its landing, so that it needs no room at the side.
+    private void Centre(string note, double diameter)
     {
-        double angle = -2.2;
-        Vector2D target = Vector2D.Polar(_place.Scale * diameter / 2, angle);
-        Vector2D knee = new(0.62 * -Outside, -Outside - 5);
-        _drawing.Note(target, knee, $"{what} Ø {_style.Length(diameter)}");
+        Vector2D target = Vector2D.Polar(_place.Scale * diameter / 2, -1.9);
+        _drawing.Note(target, new(target.X + 4, -Outside - 5), note);
     }
 
+    // Below the ring: what is turned, then what is glued.
     private void Sizes()
     {
-        double below = Outside + 9, from = 0.45 * Outside, half = _place.Scale * Glued.OuterApothem;
-        double turned = _plan.Ring.Diameter.Millimetres;
-        if (turned < (2 * Glued.OuterApothem) - 1e-6)
-        {
-            double radius = _place.Scale * turned / 2;
-            _drawing.Dimension(new(-radius, from), new(radius, from), from - below, $"turned Ø {_style.Length(turned)}");
-            below += 8;
-        }
+        double turned = _plan.Ring.Diameter.Millimetres, flats = 2 * Glued.OuterApothem;
+        double below = Outside + 8;
+        if (turned < flats - 1e-6) below = Size(turned, below, "turned Ø");
+        Size(flats, below, "across flats");
+    }
 
-        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"across flats {_style.Length(2 * Glued.OuterApothem)}");
-        Vector2D up = _place.Point(new(Glued.OuterApothem, Glued.RimEdge / 2));
-        Vector2D down = _place.Point(new(Glued.OuterApothem, -Glued.RimEdge / 2));
-        _drawing.Dimension(up, down, Outside - half + 9, $"rim edge {_style.Length(Glued.RimEdge)}");
+    private double Size(double size, double below, string what)
+    {
+        double half = _place.Scale * size / 2, from = 0.45 * Outside;
+        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"{what} {_style.Length(size)}");
+        return below + 8;
     }
 }
