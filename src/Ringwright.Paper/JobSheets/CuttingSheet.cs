@@ -37,10 +37,9 @@ internal static class CuttingSheet
         return new Section($"The first test cut, {scale}", new Columns([.. cuts.Select((cut, i) => Cut(job, cut, pictures[i], height))]));
     }
 
-    // Pictures stand on one line, so that the words below them begin level.
     private static Column Cut(RingJob job, TestCut cut, Drawing picture, double height) => new(
         3,
-        new Picture(new Drawing(picture.Width, height).Place(picture, new(0, height - picture.Height))),
+        new Picture(picture.Standing(height)),
         new Paragraph(CutNames[(int)cut.Setting], TypeScale.Body with { Weight = FontWeight.SemiBold }),
         new Paragraph(TestCutPicture.InWords(cut).In(Caliper.Of(job.Style))));
 

@@ -1,5 +1,6 @@
 using Ringwright.Core.Measures;
 using Ringwright.Paper.Blocks;
+using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Sheets;
@@ -31,19 +32,22 @@ internal static class FitSheet
         FenceCorrection example = correction.AtRim(gaps[0]);
         string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.Change, Quantity.FineAngle)}.";
         double width = (job.Width - Columns.Gutter) / (1 + TableShare);
+        Drawing rim = GapPicture.Draw(job.Ring.Glued, atRim: true, new(job.Width / 2.5, GapTall));
+        Drawing centre = GapPicture.Draw(job.Ring.Glued, atRim: false, new(job.Width / 2.5, GapTall));
+        double tall = Math.Max(rim.Height, centre.Height);
         return new Column(
             5,
             new Columns(
-                Case(job, true, "Open at the rim", "The wedges are too narrow in angle: increase the mitre. Press all joints shut but one, and read that one at the rim."),
-                Case(job, false, "Open at the centre", "The wedges are too wide in angle: decrease the mitre. Press the rims together, and add up the openings at the inner ends.")),
+                Case(rim.Standing(tall), "Open at the rim", "The wedges are too narrow in angle: increase the mitre. Press all joints shut but one, and read that one at the rim."),
+                Case(centre.Standing(tall), "Open at the centre", "The wedges are too wide in angle: decrease the mitre. Press the rims together, and add up the openings at the inner ends.")),
             new Columns(
                 (TableShare, Table(job, correction, gaps)),
                 (1, new Picture(CorrectionPicture.Draw(example, job.Style, new(width, 62)), caption))));
     }
 
-    private static Column Case(RingJob job, bool atRim, string what, string then) => new(
+    private static Column Case(Drawing picture, string what, string then) => new(
         3,
-        new Picture(GapPicture.Draw(job.Ring.Glued, atRim, new((job.Width - Columns.Gutter) / 2, GapTall))),
+        new Picture(picture),
         new Paragraph(what, TypeScale.Body with { Weight = FontWeight.SemiBold }),
         new Paragraph(then));
 

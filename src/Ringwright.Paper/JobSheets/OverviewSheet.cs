@@ -22,15 +22,14 @@ internal static class OverviewSheet
         Column head = new(3, new Paragraph(RingWords.Describe(job.Ring.Ring, job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
         // Inches with a fraction and decimals are long: three beside each other stay large.
         Section figures = new("To set and to saw", new KeyFigures(job.Style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. Figures(job)]));
-        WoodLegend legend = new(job.Key);
         double shared = job.Width - Columns.Gutter, ringWidth = shared * RingShare / (1 + RingShare);
-        double tall = Math.Clamp(job.Beside(head, figures, legend) - Headings, LeastPicture, MostPicture);
+        double tall = Math.Clamp(job.Beside(head, figures, new WoodLegend(job.Key)) - Headings, LeastPicture, MostPicture);
         ScaledPicture ring = RingPicture.Draw(job.Ring, job.Style, new(ringWidth, tall));
         ScaledPicture wedge = WedgePicture.Draw(job.Ring, job.Style, new(shared - ringWidth, tall));
         packet.Flow(job.SheetName("overview"), ring.Scale.ToString(), [
             head,
             new Columns(
-                (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), legend))),
+                (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ring.Scale.Ratio))))),
                 (1, new Section($"One wedge, {wedge.Scale}", new Picture(wedge.Drawing, "heavy: sanded; dashed: as sawn")))),
             figures,
         ]);
@@ -43,7 +42,7 @@ internal static class OverviewSheet
         [
             Of("Rip to a width of", "board-width"),
             Of("Plane to a thickness of", "board-thickness"),
-            Of("Stop, from the blade along the fence", "stop"),
+            Of("Stop, from the blade", "stop"),
             Of(job.Shop.Sled.Kind == SledKind.TwoFences ? "Mitre of each fence" : "Mitre of the fence", "mitre"),
             Of($"Fence offset at {job.Length(job.Shop.Sled.RuleDistance.Millimetres)}", "rule-offset"),
             .. Wedges(job),

@@ -10,9 +10,9 @@ namespace Ringwright.Paper.JobSheets;
 internal static class SettingsSheet
 {
     private const double FenceShare = 1.6; // of the width, against 1 for the board at the blade
-    private const double Headings = 24;    // heading above and caption below a picture, mm
-    private const double LeastPicture = 60, MostPicture = 130;
-    private const int MostFindings = 8;
+    private const double Headings = 28;    // heading above and caption below a picture, mm
+    private const double LeastPicture = 84, MostPicture = 130;
+    private const int MostFindings = 5;
 
     public static void Add(Packet packet, RingJob job)
     {
@@ -40,9 +40,9 @@ internal static class SettingsSheet
 
     private static string Caption(RingJob job) => job.Shop.Sled.Kind switch
     {
-        SledKind.TwoFences => "Only the sum of both angles must be right. How far the fences stand apart is not to scale.",
-        SledKind.OneFence => "The board is turned over between cuts, so an error of the fence counts twice in every wedge.",
-        _ => "The rim edge lies at the fence. The saw's fence is set to the same angle, to the other side of square.",
+        SledKind.TwoFences => "The rule reads the offset from the square line, measured from the pivot. Only the sum of both angles must be right. Their distance from each other is not to scale.",
+        SledKind.OneFence => "The rule reads the offset from the square line, measured from the pivot. The board is turned over between cuts, so an error of the fence counts twice in every wedge.",
+        _ => "The rule reads the offset from the square line, measured from the pivot. The rim edge lies at the fence. The saw's fence is set to the same angle, to the other side of square.",
     };
 
     private static Table Settings(RingJob job) => Values(job, "Setting", "Value", [

@@ -34,12 +34,13 @@ public static class CorrectionPicture
         double factor = Exaggeration(scale * Math.Abs(correction.OffsetChange));
         Vector2D from = new(-paper, scale * correction.RuleDistance * Math.Tan(correction.Angle));
         Vector2D to = from + new Vector2D(0, factor * scale * correction.OffsetChange);
-        string note = string.Create(CultureInfo.InvariantCulture, $"Dashed: before. Heavy: after. The movement is drawn {factor:0} times too large.");
+        string distance = style.Length(correction.RuleDistance);
+        string note = string.Create(CultureInfo.InvariantCulture, $"Read at {distance} from the pivot. Dashed: before. Heavy: after. The movement is drawn {factor:0} times too large.");
         return new Drawing(0, 0)
             .Line(new(-paper - 4, 0), new(right, 0), Pens.Centre)
             .Line(Vector2D.Zero, 1.04 * from, Pens.Hidden).Line(Vector2D.Zero, 1.04 * to, Pens.Heavy)
             .Fill(Outline.Circle(Vector2D.Zero, 0.8), Colour.Black)
-            .Dimension(new(-paper, 0), Vector2D.Zero, 7, style.Length(correction.RuleDistance))
+            .Line(new(-paper, -2), new(-paper, Math.Min(from.Y, to.Y) - 1), Pens.Fine)
             .Text(moved, (0.5 * (from + to)) - new Vector2D(3, 0), Anchor.MiddleRight)
             .Place(Arrow(from, to), Vector2D.Zero)
             .Text(Wrapping.Lines(note, TypeScale.Caption, room.Width - 2), new(-paper - left, Math.Max(from.Y, to.Y) + 5), Anchor.TopLeft)

@@ -17,8 +17,8 @@ public sealed class FencePicture
 {
     private const double Apart = 17;    // between the square lines of two fences, mm on the paper
     private const double Thick = 4;     // of a fence, mm on the paper
-    private const double Beyond = 9;    // of a fence past the blade, mm on the paper
-    private const double Overrun = 1.1; // fence drawn to this times the rule distance
+    private const double Beyond = 6;    // of a fence past the blade, mm on the paper
+    private const double Overrun = 1.05; // fence drawn to this times the rule distance
 
     private readonly MeasureStyle _style;
     private readonly SledKind _kind;
@@ -71,35 +71,45 @@ public sealed class FencePicture
         Vector2D back = outside * new Vector2D(-Math.Sign(along.X) * along.Y, Math.Abs(along.X));
         Outline bar = Outline.Polygon([start, end, end + (Thick * back), start + (Thick * back)]);
         Vector2D square = new(-_scale * _rule, y), reading = square - new Vector2D(0, lean * _scale * _offset);
-        _drawing.Hatch(bar, Hatch.All[1]).Stroke(bar, Pens.Medium)
+        // A sander's fence leans over its square line, which must show.
+        _drawing.Hatch(bar, Hatch.All[_kind == SledKind.DiscSander ? 0 : 1]).Stroke(bar, Pens.Medium)
             .Line(new(Overrun * square.X, y), new(Beyond, y), Pens.Centre)
             .Fill(Outline.Circle(pivot, 0.8), Colour.Black)
-            .Dimension(square, reading, lean * 9, _style.Length(_offset));
-        Vector2D middle = pivot + (0.5 * length * along) + ((Thick + 1.5) * back);
-        _drawing.Text(
-            $"{name}, {_style.Print(_mitre, Quantity.Angle)} from square", middle, TypeScale.Dimension,
-            outside > 0 ? Anchor.TopCentre : Anchor.Centre, Math.Atan2(-along.Y, -along.X));
+            .UprightDimension(square, reading, -7, _style.Length(_offset).Replace(" (", "\n(", StringComparison.Ordinal));
+        Vector2D middle = pivot + (0.55 * length * along) + ((Thick + 1.5) * back);
+        // Left out beside a fence drawn shorter than the words; its angle stands in the settings too.
+        TextLine? words = TypeScale.Down(TypeScale.Dimension, TypeScale.Note.Height)
+            .Select(s => Typesetter.Set($"{name}, {_style.Print(_mitre, Quantity.Angle)} from square", s))
+            .FirstOrDefault(line => line.Width <= 0.75 * length);
+        if (words is not null)
+            _drawing.Text(words, middle, outside > 0 ? Anchor.TopCentre : Anchor.Centre, Math.Atan2(-along.Y, -along.X));
     }
 
-    // One dimension serves both fences, between their square lines; a single fence has it on the free side.
+    // One dimension serves both fences, between their square lines; a single fence has it on the free side. Drawn towards the
+    // left, so that a value without room goes away from the blade's name.
     private void Rule()
     {
-        double offset = Two ? (Apart / 2) + 2.4 : _kind == SledKind.DiscSander ? -Thick - 12 : 8;
-        _drawing.Dimension(new(-_scale * _rule, 0), Vector2D.Zero, offset, $"rule at {_style.Length(_rule)} from the pivot");
+        double up = Two ? (Apart / 2) + 2.4 : _kind == SledKind.DiscSander ? -Thick - 12 : 8;
+        _drawing.Dimension(Vector2D.Zero, new(-_scale * _rule, 0), -up, $"rule at {Caliper.Short(_style, _rule)}");
     }
 
     private void Blade()
     {
-        double top = -(Two ? Apart : 0) - (Lean > 0 ? _scale * _offset : 0) - 16, bottom = 14;
+        double top = -(Two ? Apart : 0) - 16, bottom = 14;
         if (_kind == SledKind.DiscSander)
         {
             Outline disc = Outline.Rectangle(new(0, top, 3, bottom - top));
             _drawing.Hatch(disc, Hatch.All[3]).Stroke(disc, Pens.Heavy);
-            _drawing.Text("sanding disc", new(1.5, top - 2), TypeScale.Dimension, Anchor.Centre);
-            return;
+        }
+        else
+        {
+            _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy);
         }
 
-        _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy)
-            .Text("blade", new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
+        string name = _kind == SledKind.DiscSander ? "sanding disc" : "blade";
+        if (Two)
+            _drawing.Text(name, new(2, -Apart / 2), TypeScale.Dimension, Anchor.MiddleLeft);
+        else
+            _drawing.Text(name, new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
     }
 }

@@ -14,6 +14,7 @@ namespace Ringwright.Paper.Pictures;
 public sealed class RingPicture
 {
     private const double LeastForHatch = 3.2; // rim edge on the paper, mm: narrower wedges are shaded
+    private const double LeastApart = 0.3;    // joints on the paper, mm
     private const double Balloon = 1.7;       // radius of a letter's disc, mm
 
     private readonly RingPlan _plan;
@@ -46,10 +47,21 @@ public sealed class RingPicture
         return ScaledPicture.Largest(2 * plan.Glued.OuterCorner, room, scale => new RingPicture(plan, style, scale, coloured).Draw());
     }
 
+    /// <summary>Whether the wedges are so narrow at a scale that woods are shown by greys instead of lines.</summary>
+    public static bool IsShaded(RingPlan plan, double scale)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return scale * plan.Glued.RimEdge < LeastForHatch;
+    }
+
     private Drawing Draw()
     {
         for (int i = 0; i < Glued.Segments; i++)
+        {
             Wedge(_place.Polygon(Glued.Plan(i).Vertices), _key[_plan.Ring.WoodOf(i)], i * Glued.WedgeAngle);
+            Joint((i + 0.5) * Glued.WedgeAngle);
+        }
+
         Contour(Glued.OuterCorner);
         if (Glued.InnerApothem > 0) Contour(Glued.InnerCorner);
         Cross();
@@ -61,14 +73,20 @@ public sealed class RingPicture
 
     private void Wedge(Outline outline, WoodEntry wood, double middle)
     {
-        bool wide = _place.Scale * Glued.RimEdge >= LeastForHatch;
+        bool shaded = IsShaded(_plan, _place.Scale);
         if (_coloured)
             _drawing.Fill(outline, wood.Tint);
-        else if (!wide)
+        else if (shaded)
             _drawing.Fill(outline, wood.Shade);
-        if (wide)
+        if (!shaded)
             _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(middle)));
-        _drawing.Stroke(outline, Pens.Fine);
+    }
+
+    // Towards the centre joints end where their lines would run into each other.
+    private void Joint(double angle)
+    {
+        double from = Math.Max(_place.Scale * Glued.InnerCorner, LeastApart * Glued.Segments / (2 * Math.PI));
+        if (from < Outside) _drawing.Line(Vector2D.Polar(from, _place.Angle(angle)), Vector2D.Polar(Outside, _place.Angle(angle)), Pens.Fine);
     }
 
     private void Contour(double corner) => _drawing.Stroke(

@@ -46,7 +46,7 @@ public static class WedgePicture
 
     private static void Rims(Drawing drawing, MeasureStyle style, bool sanded, WedgeCorners finished, WedgeCorners sawn)
     {
-        double below = 13 + Sagitta(finished);
+        double below = 18 + Sagitta(finished);
         drawing.Dimension(finished.RimLeft, finished.RimRight, -below, style.Length(finished.Geometry.RimEdge));
         if (sanded) drawing.Dimension(sawn.RimLeft, sawn.RimRight, -below - Row, $"sawn {style.Length(sawn.Geometry.RimEdge)}");
     }
