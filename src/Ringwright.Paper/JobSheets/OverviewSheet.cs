@@ -14,7 +14,7 @@ internal static class OverviewSheet
 {
     private const double RingShare = 1.75; // of the width, against 1 for the wedge
     private const double Headings = 14;    // heading above and air below a picture, mm
-    private const double LeastPicture = 60, MostPicture = 125;
+    private const double LeastPicture = 80, MostPicture = 125;
     private const int MostWoods = 3;
 
     public static void Add(Packet packet, RingJob job)
@@ -30,7 +30,7 @@ internal static class OverviewSheet
             head,
             new Columns(
                 (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ring.Scale.Ratio))))),
-                (1, new Section($"One wedge, {wedge.Scale}", new Picture(wedge.Drawing, "heavy: sanded; dashed: as sawn")))),
+                (1, new Section($"One wedge, {wedge.Scale}", new Picture(wedge.Drawing, "Heavy: sanded. Dashed, in brackets: as sawn.")))),
             figures,
         ]);
     }

@@ -17,6 +17,7 @@ public sealed class FencePicture
 {
     private const double Apart = 17;    // between the square lines of two fences, mm on the paper
     private const double Thick = 4;     // of a fence, mm on the paper
+    private const double Disc = 3;      // thickness of the sanding disc, mm on the paper
     private const double Beyond = 6;    // of a fence past the blade, mm on the paper
     private const double Overrun = 1.05; // fence drawn to this times the rule distance
 
@@ -98,18 +99,16 @@ public sealed class FencePicture
         double top = -(Two ? Apart : 0) - 16, bottom = 14;
         if (_kind == SledKind.DiscSander)
         {
-            Outline disc = Outline.Rectangle(new(0, top, 3, bottom - top));
-            _drawing.Hatch(disc, Hatch.All[3]).Stroke(disc, Pens.Heavy);
-        }
-        else
-        {
-            _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy);
+            Outline disc = Outline.Rectangle(new(0, top, Disc, bottom - top));
+            _drawing.Hatch(disc, Hatch.All[3]).Stroke(disc, Pens.Heavy)
+                .Text("sanding disc", new(Disc + 1.5, (top + bottom) / 2), TypeScale.Dimension, Anchor.TopCentre, -Math.PI / 2);
+            return;
         }
 
-        string name = _kind == SledKind.DiscSander ? "sanding disc" : "blade";
+        _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy);
         if (Two)
-            _drawing.Text(name, new(2, -Apart / 2), TypeScale.Dimension, Anchor.MiddleLeft);
+            _drawing.Text("blade", new(2, -Apart / 2), TypeScale.Dimension, Anchor.MiddleLeft);
         else
-            _drawing.Text(name, new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
+            _drawing.Text("blade", new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
     }
 }

@@ -123,14 +123,14 @@ public sealed class RingPicture
         {
             case WedgeDisc { Bore: Length bore }:
                 Round(bore.Millimetres);
-                Centre($"bore Ø {_style.Length(bore.Millimetres)}", bore.Millimetres);
+                Centre($"bore Ø {Caliper.Short(_style, bore.Millimetres)}", bore.Millimetres);
                 break;
             case SegmentRing open:
                 Round(open.InnerDiameter.Millimetres);
-                Centre($"turned inside Ø {_style.Length(open.InnerDiameter.Millimetres)}", open.InnerDiameter.Millimetres);
+                Centre($"turned inside Ø {Caliper.Short(_style, open.InnerDiameter.Millimetres)}", open.InnerDiameter.Millimetres);
                 break;
             case WedgeDisc when Glued.InnerApothem > 0:
-                Centre($"opening {_style.Length(2 * Glued.InnerApothem)} across flats", 2 * Glued.InnerApothem);
+                Centre($"opening {Caliper.Short(_style, 2 * Glued.InnerApothem)} across flats", 2 * Glued.InnerApothem);
                 break;
         }
     }
@@ -157,7 +157,7 @@ public sealed class RingPicture
     private double Size(double size, double below, string what)
     {
         double half = _place.Scale * size / 2, from = 0.45 * Outside;
-        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"{what} {_style.Length(size)}");
+        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"{what} {Caliper.Short(_style, size)}");
         return below + 8;
     }
 }

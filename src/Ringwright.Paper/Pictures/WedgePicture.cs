@@ -8,7 +8,7 @@ using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Paper.Pictures;
 
-/// <summary>One wedge, large, its rim below: as finished in heavy lines, as sawn dashed, with the sizes of both.</summary>
+/// <summary>One wedge, large, its rim below: as finished in heavy lines, as sawn dashed, with the sizes of both, those as sawn in brackets.</summary>
 public static class WedgePicture
 {
     private const double Row = 8; // between dimension lines, mm
@@ -48,7 +48,7 @@ public static class WedgePicture
     {
         double below = 18 + Sagitta(finished);
         drawing.Dimension(finished.RimLeft, finished.RimRight, -below, style.Length(finished.Geometry.RimEdge));
-        if (sanded) drawing.Dimension(sawn.RimLeft, sawn.RimRight, -below - Row, $"sawn {style.Length(sawn.Geometry.RimEdge)}");
+        if (sanded) drawing.Dimension(sawn.RimLeft, sawn.RimRight, -below - Row, $"({style.Length(sawn.Geometry.RimEdge)})");
     }
 
     // How far the arc below the rim bulges past its ends.
@@ -64,7 +64,7 @@ public static class WedgePicture
             above += Row;
         }
 
-        if (sanded) drawing.Dimension(sawn.TipLeft, sawn.TipRight, above, $"sawn {style.Length(sawn.Geometry.Tip)}");
+        if (sanded) drawing.Dimension(sawn.TipLeft, sawn.TipRight, above, $"({style.Length(sawn.Geometry.Tip)})");
     }
 }
 

@@ -29,7 +29,7 @@ internal static class AnyPlan
 
     private static readonly Gen<Ring> Rings =
         from n in Gen.OneOf(Gen.Int[3, 48], Gen.Int[3, 360])
-        from diameter in Gen.OneOf(Gen.Double[8, 60], Gen.Double[8, 600])
+        from diameter in Gen.OneOf(Gen.Double[8, 60], Gen.Double[8, 600], Gen.Double[0.5, 3000])
         from inner in Gen.Double[0.1, 0.9]
         from kind in Gen.Int[0, 2]
         from woods in Gen.OneOf(Gen.Int[1, 4], Gen.Int[1, 360])

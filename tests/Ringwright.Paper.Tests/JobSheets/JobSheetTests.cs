@@ -26,7 +26,7 @@ public class JobSheetTests
                     LayoutChecks.AssertInside(page, sheet.Frame);
                 }
             },
-            iter: 60);
+            iter: 40);
 
     [Theory]
     [MemberData(nameof(Kinds))]
