@@ -10,8 +10,8 @@ namespace Ringwright.Paper.JobSheets;
 /// <summary>The sheet at the bench: what a gap says about the fence, lines for the record, cautions.</summary>
 internal static class FitSheet
 {
-    private const double GapTall = 42; // of the picture of a gap, mm
-    private const double TableShare = 1.7; // of the width, against 1 for the picture
+    private const double GapTall = 52; // of the picture of a gap, mm
+    private const double TableShare = 2; // of the width, against 1 for the picture
     private static readonly double[] GapsInMillimetres = [0.1, 0.2, 0.5, 1];
     private static readonly double[] GapsInInches = [0.004, 0.008, 0.02, 0.04];
 

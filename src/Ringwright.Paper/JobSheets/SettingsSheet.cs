@@ -66,8 +66,8 @@ internal static class SettingsSheet
 
     private static IEnumerable<string> Findings(RingJob job)
     {
-        foreach (Finding finding in job.Ring.Findings.Take(MostFindings)) yield return finding.Sentence.In(job.Style);
-        int more = job.Ring.Findings.Length - MostFindings;
+        int all = job.Ring.Findings.Length, shown = all > MostFindings + 1 ? MostFindings : all, more = all - shown;
+        foreach (Finding finding in job.Ring.Findings.Take(shown)) yield return finding.Sentence.In(job.Style);
         if (more > 0) yield return $"{more} more in the plan's file.";
     }
 }

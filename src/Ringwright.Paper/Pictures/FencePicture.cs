@@ -55,8 +55,8 @@ public sealed class FencePicture
 
     private Drawing Draw()
     {
-        Fence(0, Lean, "fence");
-        if (Two) Fence(-Apart, -Lean, "second fence");
+        Fence(0, Lean, Two ? "fence 1" : "fence");
+        if (Two) Fence(-Apart, -Lean, "fence 2");
         Rule();
         Blade();
         return _drawing;

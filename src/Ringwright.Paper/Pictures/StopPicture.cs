@@ -36,8 +36,9 @@ public static class StopPicture
         Placement place = new(Vector2D.Zero, k, wedge.HalfAngle);
         Drawing drawing = new(0, 0);
         Outline falls = place.Polygon([new(0, 0), new(stop, 0), new(stop - (far * lean), far), new(far * lean, far)]);
-        Outline body = place.Polygon(
-            [new(-kerf, 0), new((far * lean) - kerf, far), new(-Shown / k, far), new(-Shown / k, 0)]);
+        // Open at the left, where the board goes on.
+        Outline body = Outline.Polyline(place.Points(
+            [new(-Shown / k, 0), new(-kerf, 0), new((far * lean) - kerf, far), new(-Shown / k, far)]));
         double reach = stop + ((Block + 5) / k);
         Outline fence = place.Polygon([new(-Shown / k, 0), new(reach, 0), new(reach, -Thick / k), new(-Shown / k, -Thick / k)]);
         Outline block = place.Polygon(

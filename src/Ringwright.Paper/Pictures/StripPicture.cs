@@ -112,9 +112,8 @@ public sealed class StripPicture
         ConvexPolygon seen = window.Clip(piece);
         if (seen.IsEmpty) return;
         paint(Outline.Polygon([.. seen.Vertices.Select(window.Paper(_scale))]));
-        for (int i = 0; i < seen.Vertices.Length; i++)
+        foreach ((Vector2D a, Vector2D b) in seen.Edges())
         {
-            Vector2D a = seen.Vertices[i], b = seen.Vertices[(i + 1) % seen.Vertices.Length];
             bool cutOff = Math.Abs(a.X - b.X) < 1e-9 && ((a.X == window.From && a.X > 0) || (a.X == window.To && a.X < _length));
             if (!cutOff) _drawing.Line(window.Paper(_scale)(a), window.Paper(_scale)(b), Pens.Medium);
         }
@@ -152,7 +151,7 @@ public sealed class StripPicture
     {
         double y = -_scale * Layout.Wedge.Depth / 2, up = (-y) + 9;
         double first = _scale * _strip.Kerfs[0].Vertices.Average(v => v.X);
-        _drawing.Dimension(new(first, y), new(first + (_scale * Layout.Pitch), y), up, $"{_style.Length(Layout.Pitch)} each");
+        _drawing.Dimension(new(first, y), new(first + (_scale * Layout.Pitch), y), up, $"{Caliper.Short(_style, Layout.Pitch)} each");
     }
 
     /// <summary>A stretch of the strip and how far it is moved along, mm in the workshop.</summary>

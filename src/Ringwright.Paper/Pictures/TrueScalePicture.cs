@@ -82,9 +82,8 @@ public static class TrueScalePicture
         ConvexPolygon seen = new ConvexPolygon([.. new WedgeCorners(wedge, 1).Outline.Flattened().Single().Select(p => new Vector2D(p.X, -p.Y))])
             .Clip(new(new(1, 0), (-wedge.RimEdge / 2) + width)).Clip(new(new(0, 1), height));
         Drawing drawing = new(0, 0);
-        for (int i = 0; i < seen.Vertices.Length; i++)
+        foreach ((Vector2D a, Vector2D b) in seen.Edges())
         {
-            Vector2D a = seen.Vertices[i], b = seen.Vertices[(i + 1) % seen.Vertices.Length];
             bool cutOff = (width < wedge.RimEdge && a.X == b.X) || (height < wedge.Depth && a.Y == b.Y && a.Y > 0);
             drawing.Line(new(a.X, -a.Y), new(b.X, -b.Y), cutOff ? Pens.Hidden : Line);
         }
