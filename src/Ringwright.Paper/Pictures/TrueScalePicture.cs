@@ -13,8 +13,9 @@ namespace Ringwright.Paper.Pictures;
 /// </summary>
 public static class TrueScalePicture
 {
-    private const double Air = 12;       // between the outlines
-    private const double CaptionGap = 3; // from an outline to its caption
+    private const double Air = 12;         // between the outlines
+    private const double LeastApart = 0.5; // joints, mm
+    private const double CaptionGap = 3;   // from an outline to its caption
 
     /// <summary>The line of true-scale outlines: thin enough to lay an edge on (ISO 128 width 0.25 mm).</summary>
     public static Pen Line { get; } = new(0.25);
@@ -68,12 +69,23 @@ public static class TrueScalePicture
         bool whole = segments == wedge.Segments;
         // Lying with the middle of the part on top; the whole ring with its first flat at the right, as in the other pictures.
         Placement place = new(Vector2D.Zero, Turn: whole ? 0 : (Math.PI / 2) - ((segments - 1) * wedge.HalfAngle));
+        double[] joints = [.. Enumerable.Range(0, whole ? segments : segments + 1).Select(i => ((2 * i) - 1) * wedge.HalfAngle)];
         Drawing drawing = new(0, 0);
-        for (int i = 0; i < segments; i++)
-            drawing.Stroke(place.Polygon(wedge.Plan(i).Vertices), Line);
+        Flats(wedge.OuterCorner);
+        if (wedge.InnerApothem > 0) Flats(wedge.InnerCorner);
+        // Towards the centre joints end where their lines would run into each other.
+        double from = Math.Max(wedge.InnerCorner, LeastApart * wedge.Segments / (2 * Math.PI));
+        foreach (double joint in joints.Where(_ => from < wedge.OuterCorner))
+            drawing.Line(place.Point(Vector2D.Polar(from, joint)), place.Point(Vector2D.Polar(wedge.OuterCorner, joint)), Line);
         return Captioned(
             drawing,
             (whole ? "glued" : $"glued, {segments} of {wedge.Segments} segments") + $"\n{style.Length(2 * wedge.OuterApothem)} across flats\n");
+
+        void Flats(double corner)
+        {
+            Vector2D[] corners = [.. joints.Select(joint => Vector2D.Polar(corner, joint))];
+            drawing.Stroke(whole ? place.Polygon(corners) : Outline.Polyline(place.Points(corners)), Line);
+        }
     }
 
     private static Drawing RimEnd(WedgeGeometry wedge, Room room)
