@@ -56,7 +56,7 @@ public static class CommandLine
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
             config.AddCommand<PlanCommand>("plan")
-                .WithDescription("Plan a piece: job sheet (PDF), plan (JSON), cut list (CSV), and a summary here.")
+                .WithDescription("Plan a piece: job sheet (PDF), picture (SVG), plan (JSON), cut list (CSV), and a summary here.")
                 .WithExample("plan", "examples/two-wood-disc.json", "--out", "out");
             config.AddCommand<NewCommand>("new")
                 .WithDescription("Write a new piece or shop file to start from. Never overwrites.")

@@ -43,6 +43,34 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Empty(Directory.GetFiles(_runs.At("out"), "*.part"));
     }
 
+    [Theory]
+    [InlineData("two-wood-disc", null, "/MediaBox [0 0 595", "19 mm")]
+    [InlineData("walnut-ring", null, "/MediaBox [0 0 612", "in</text>")]
+    [InlineData("two-wood-disc", "Letter", "/MediaBox [0 0 612", "19 mm")]
+    [InlineData("walnut-ring", "a4", "/MediaBox [0 0 595", "in</text>")]
+    public void Writes_job_sheet_and_picture_on_the_paper_that_goes_with_the_piece(string piece, string? paper, string page, string drawn)
+    {
+        string[] options = paper is null ? [] : ["--paper", paper];
+        (int code, string output, _) = Runs.Run(["plan", Path.Combine(Runs.Examples, piece + ".json"), "--out", _runs.At("out"), .. options]);
+        Assert.Equal(0, code);
+        string pdf = File.ReadAllText(_runs.At($"out/{piece}.job-sheet.pdf"), System.Text.Encoding.Latin1);
+        Assert.StartsWith("%PDF", pdf, StringComparison.Ordinal);
+        Assert.Contains(page, pdf, StringComparison.Ordinal);
+        string picture = File.ReadAllText(_runs.At($"out/{piece}.ring.svg"));
+        Assert.Contains(drawn, System.Xml.Linq.XElement.Parse(picture).ToString(System.Xml.Linq.SaveOptions.DisableFormatting), StringComparison.Ordinal);
+        Assert.Contains($"{piece}.job-sheet.pdf", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_unknown_paper_is_refused_before_anything_is_written()
+    {
+        (int code, string output, string complaints) = Runs.Run("plan", Disc, "--out", _runs.At("out"), "--paper", "a3");
+        Assert.Equal(2, code);
+        Assert.Empty(output);
+        Assert.Contains("a4 or letter", complaints, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(_runs.At("out")));
+    }
+
     [Fact]
     public void Explains_a_figure_with_formula_values_and_source()
     {

@@ -58,6 +58,19 @@ public class DimensionTests
         Assert.Equal("Ø 25.4", Only(new Drawing(99, 99).DiameterDimension(new(50, 50), 12.7, 0.5, "25.4")).Text);
     }
 
+    [Theory]
+    [InlineData(-7, 40)]
+    [InlineData(7, 3)]
+    public void An_upright_distance_has_its_value_level_on_the_side_away_from_its_points(double offset, double length)
+    {
+        Drawing drawing = new Drawing(100, 100).UprightDimension(new(50, 30), new(50, 30 + length), offset, "≈ 2 in\n(2.001)");
+        Mark.Text[] lines = [.. drawing.Marks.OfType<Mark.Text>()];
+        Assert.Equal(2, lines.Length);
+        Assert.All(lines, line => Assert.Equal(0, line.Angle));
+        Assert.All(lines, line => Assert.True(offset < 0 ? line.Bounds.Right < 50 + offset : line.Bounds.X > 50 + offset));
+        Assert.Equal(30 + (length / 2), lines.Average(line => line.At.Y), 1e-9);
+    }
+
     private static (string Text, Box Box) Only(Drawing drawing) => drawing.TextBoxes.Single();
 
     private static Mark.Text Value(Drawing drawing) => drawing.Marks.OfType<Mark.Text>().Single();

@@ -19,7 +19,7 @@ public class LayoutTests
         Packet packet = new SamplePacket(
             letter ? PaperSize.Letter : PaperSize.A4,
             inches ? SampleValues.LongestInches : SampleValues.LongestMillimetres).Make();
-        Assert.All(packet.Pages().Zip(packet.Sheets), pair => AssertClean(pair.First, pair.Second.Frame));
+        Assert.All(packet.Pages().Zip(packet.Sheets), pair => LayoutChecks.AssertClean(pair.First, pair.Second.Frame));
     }
 
     [Fact]
@@ -69,7 +69,7 @@ public class LayoutTests
         string[] texts = [.. pages.SelectMany(page => page.TextBoxes.Select(box => box.Text))];
         Assert.All(Enumerable.Range(1, 40), i => Assert.Single(texts, $"Step {i}"));
         Assert.All(Enumerable.Range(1, pages.Count), i => Assert.Single(texts, $"{i} of {pages.Count}"));
-        Assert.All(pages.Zip(packet.Sheets), pair => AssertClean(pair.First, pair.Second.Frame));
+        Assert.All(pages.Zip(packet.Sheets), pair => LayoutChecks.AssertClean(pair.First, pair.Second.Frame));
     }
 
     [Fact]
@@ -79,7 +79,7 @@ public class LayoutTests
         Drawing drawing = new(200, 2000);
         Box column = new(50, 0, 100, steps.HeightAt(100));
         steps.Draw(drawing, column);
-        AssertClean(drawing, column);
+        LayoutChecks.AssertClean(drawing, column);
     }
 
     [Fact]
@@ -121,15 +121,4 @@ public class LayoutTests
     [InlineData(1000, 90, "1:20")]
     public void A_picture_takes_the_largest_preferred_scale_that_fits(double size, double room, string scale) =>
         Assert.Equal(scale, DrawingScale.Largest(size, room).ToString());
-
-    private static void AssertClean(Drawing page, Box frame)
-    {
-        (string Text, Box Box)[] boxes = [.. page.TextBoxes];
-        Assert.All(boxes, box => Assert.True(frame.Contains(box.Box), $"\"{box.Text}\" leaves the frame."));
-        for (int i = 0; i < boxes.Length; i++)
-        {
-            for (int j = i + 1; j < boxes.Length; j++)
-                Assert.False(boxes[i].Box.Overlaps(boxes[j].Box), $"\"{boxes[i].Text}\" overlaps \"{boxes[j].Text}\".");
-        }
-    }
 }

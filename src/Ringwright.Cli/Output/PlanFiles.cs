@@ -1,19 +1,48 @@
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.JobSheets;
+using Ringwright.Paper.Output;
+using Ringwright.Paper.Pictures;
+using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Cli.Output;
 
 /// <summary>The files of a plan, named after the piece's file.</summary>
-internal static class PlanFiles
+internal sealed class PlanFiles(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date)
 {
+    private static readonly Room PictureRoom = new(160, 180);
+
     /// <summary>Writes all files and returns their paths.</summary>
-    public static IEnumerable<string> Write(Plan plan, MeasureStyle style, string pieceFile, string folder)
+    public IEnumerable<string> Write(string pieceFile, string folder)
     {
         string stem = Path.Combine(folder, Path.GetFileNameWithoutExtension(pieceFile));
-        SafeFile.Write(stem + ".plan.json", PlanJson.Write(plan, style));
-        yield return stem + ".plan.json";
-        SafeFile.Write(stem + ".cut-list.csv", CutListCsv.Write(plan, style));
-        yield return stem + ".cut-list.csv";
+        yield return Written(stem + ".job-sheet.pdf", JobSheets());
+        for (int i = 0; i < plan.Rings.Length; i++)
+            yield return Written(stem + (plan.Rings.Length == 1 ? ".ring.svg" : $".ring-{i + 1}.svg"), Picture(plan.Rings[i]));
+        yield return Written(stem + ".plan.json", PlanJson.Write(plan, style));
+        yield return Written(stem + ".cut-list.csv", CutListCsv.Write(plan, style));
+    }
+
+    private byte[] JobSheets()
+    {
+        using var stream = new MemoryStream();
+        JobSheet.WritePdf(plan, style, paper, date, stream);
+        return stream.ToArray();
+    }
+
+    private string Picture(RingPlan ring) =>
+        SvgWriter.Write(RingPicture.Draw(ring, style, PictureRoom, coloured: true).Drawing, $"{plan.Piece.Name}: {ring.Ring.Name}, from above");
+
+    private static string Written(string path, ReadOnlySpan<byte> bytes)
+    {
+        SafeFile.Write(path, bytes);
+        return path;
+    }
+
+    private static string Written(string path, string text)
+    {
+        SafeFile.Write(path, text);
+        return path;
     }
 }

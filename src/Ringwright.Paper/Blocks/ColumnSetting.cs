@@ -109,7 +109,7 @@ internal sealed partial class ColumnSetting
 
     private double WidthOf(string text) => Typesetter.Set(text, _style).Width;
 
-    // The digits before a decimal point, a fraction or a unit; nothing where the cell is a bare fraction or words.
-    [GeneratedRegex(@"^[+\-−±]?\d+(?![\d/⁄])")]
+    // The digits, a nearly sign with them, before a decimal point, a fraction or a unit; nothing where the cell is a bare fraction or words.
+    [GeneratedRegex(@"^(≈ )?[+\-−±]?\d+(?![\d/⁄])")]
     private static partial Regex WholePart();
 }

@@ -6,7 +6,8 @@ namespace Ringwright.Paper.Blocks;
 /// <param name="columns">Each block with its share of the width.</param>
 public sealed class Columns(params IReadOnlyList<(double Share, IBlock Block)> columns) : IBlock
 {
-    private const double Gutter = 8;
+    /// <summary>Room between columns, mm.</summary>
+    public const double Gutter = 8;
 
     /// <summary>Columns of one width.</summary>
     public Columns(params IReadOnlyList<IBlock> blocks)

@@ -40,6 +40,33 @@ public static class LinearDimension
         return drawing;
     }
 
+    /// <summary>
+    /// Draws an upright distance with its value level beside the line, on the side away from the points: for values too long
+    /// to stand along a short line.
+    /// </summary>
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="from">First point, mm.</param>
+    /// <param name="to">Second point, above or below the first, mm.</param>
+    /// <param name="offset">Distance of the dimension line from the points, mm; negative to the left of them.</param>
+    /// <param name="value">The value; line ends make lines.</param>
+    public static Drawing UprightDimension(this Drawing drawing, Vector2D from, Vector2D to, double offset, string value)
+    {
+        ArgumentNullException.ThrowIfNull(drawing);
+        Vector2D aside = new(Math.Sign(offset), 0), along = new(0, to.Y >= from.Y ? 1 : -1);
+        Vector2D a = new(from.X + offset, from.Y), b = new(from.X + offset, to.Y);
+        Extension(drawing, from, a, aside, offset);
+        Extension(drawing, to, b, aside, offset);
+        bool inside = (b - a).Length >= 3 * Arrows.Length;
+        Vector2D tail = inside ? Vector2D.Zero : 2 * Arrows.Length * along;
+        drawing.Line(a - tail, b + tail, Pens.Fine);
+        Arrows.Head(drawing, a, inside ? -along : along);
+        Arrows.Head(drawing, b, inside ? along : -along);
+        IReadOnlyList<TextLine> lines = Wrapping.Lines(value, TypeScale.Dimension, double.PositiveInfinity);
+        double up = (lines.Count - 1) * TypeScale.Dimension.Leading / 2;
+        Vector2D middle = (0.5 * (a + b)) + ((ExtensionOver + TextGap) * aside) - new Vector2D(0, up);
+        return drawing.Text(lines, middle, offset < 0 ? Anchor.MiddleRight : Anchor.MiddleLeft);
+    }
+
     private static void Extension(Drawing drawing, Vector2D point, Vector2D end, Vector2D aside, double offset)
     {
         if (Math.Abs(offset) > ExtensionGap)

@@ -25,7 +25,8 @@ public static class JobSheet
             RingJob job = new(plan, ring, style, free.Width, free.Height);
             OverviewSheet.Add(packet, job);
             SettingsSheet.Add(packet, job);
-            SawingSheet.Add(packet, job);
+            CuttingSheet.Add(packet, job);
+            StepsSheet.Add(packet, job);
             TrueScaleSheet.Add(packet, job, correction ?? PrintCorrection.None);
             FitSheet.Add(packet, job);
         }

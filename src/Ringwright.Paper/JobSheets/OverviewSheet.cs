@@ -1,4 +1,7 @@
+using System.Globalization;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
@@ -9,55 +12,51 @@ namespace Ringwright.Paper.JobSheets;
 /// <summary>The first sheet: what is made, its picture, one wedge, and the numbers to set, large.</summary>
 internal static class OverviewSheet
 {
-    private const double RingShare = 1.35; // of the width, against 1 for the wedge
-    private const double LeastPicture = 60, MostPicture = 112;
+    private const double RingShare = 1.75; // of the width, against 1 for the wedge
+    private const double Headings = 14;    // heading above and air below a picture, mm
+    private const double LeastPicture = 80, MostPicture = 125;
     private const int MostWoods = 3;
 
     public static void Add(Packet packet, RingJob job)
     {
-        Column head = new(3, new Paragraph(RingWords.Describe(job.Ring.Ring, job.Style), TypeScale.Title), new Paragraph(job.Ring.Verdict.In(job.Style)));
-        Section figures = new("To set and to saw", new KeyFigures(3, Figures(job)));
-        WoodLegend legend = new(job.Key);
-        double shared = job.Width - 8, ringWidth = shared * RingShare / (1 + RingShare);
-        double taken = head.HeightAt(job.Width) + figures.HeightAt(job.Width) + legend.HeightAt(ringWidth) + 32;
-        double tall = Math.Clamp(job.Height - taken, LeastPicture, MostPicture);
+        Column head = new(3, new Paragraph(RingWords.Describe(job.Ring.Ring, job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
+        // Inches with a fraction and decimals are long: three beside each other stay large.
+        Section figures = new("To set and to saw", new KeyFigures(job.Style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. Figures(job)]));
+        double shared = job.Width - Columns.Gutter, ringWidth = shared * RingShare / (1 + RingShare);
+        double tall = Math.Clamp(job.Beside(head, figures, new WoodLegend(job.Key)) - Headings, LeastPicture, MostPicture);
         ScaledPicture ring = RingPicture.Draw(job.Ring, job.Style, new(ringWidth, tall));
         ScaledPicture wedge = WedgePicture.Draw(job.Ring, job.Style, new(shared - ringWidth, tall));
         packet.Flow(job.SheetName("overview"), ring.Scale.ToString(), [
             head,
             new Columns(
-                (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), legend))),
-                (1, new Section($"One wedge, {wedge.Scale}", new Picture(wedge.Drawing)))),
+                (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ring.Scale.Ratio))))),
+                (1, new Section($"One wedge, {wedge.Scale}", new Picture(wedge.Drawing, "Heavy: sanded. Dashed, in brackets: as sawn.")))),
             figures,
         ]);
     }
 
-    private static IReadOnlyList<KeyFigure> Figures(RingJob job)
+    private static IEnumerable<KeyFigure> Figures(RingJob job)
     {
-        KeyFigure Of(string caption, string name, string? note = null) => Reading.Of(caption, job.Ring[name], job.Style, note);
-        string rule = $"Fence offset at {job.Length(job.Shop.Sled.RuleDistance.Millimetres)}";
+        KeyFigure Of(string caption, string name) => Reading.Of(caption, job.Ring[name], job.Style);
         return
         [
             Of("Rip to a width of", "board-width"),
             Of("Plane to a thickness of", "board-thickness"),
-            Of("Stop, from the blade along the fence", "stop"),
+            Of("Stop, from the blade", "stop"),
             Of(job.Shop.Sled.Kind == SledKind.TwoFences ? "Mitre of each fence" : "Mitre of the fence", "mitre"),
-            Of(rule, "rule-offset"),
+            Of($"Fence offset at {job.Length(job.Shop.Sled.RuleDistance.Millimetres)}", "rule-offset"),
             .. Wedges(job),
         ];
     }
 
     private static IEnumerable<KeyFigure> Wedges(RingJob job)
     {
-        if (job.Ring.Woods.Length > MostWoods)
-        {
-            int all = job.Ring.Woods.Sum(w => w.ToSaw);
-            return [new($"Wedges of {job.Ring.Woods.Length} woods to saw", $"{all}", "", $"{all - job.Ring.Ring.Segments} of them spare")];
-        }
-
-        return job.Ring.Woods.Select(w => new KeyFigure(
-            $"Wedges to saw: {job.Key[w.Wood].Letter} {w.Wood}", $"{w.ToSaw}", "", $"{w.Spares} of them spare; {Boards(w.Boards)}"));
+        if (job.Ring.Woods.Length <= MostWoods)
+            return job.Ring.Woods.Select(w => Wedges($"Wedges to saw: {job.Key[w.Wood].Letter} {w.Wood}", w.ToSaw, w.Spares, w.Boards));
+        WoodNeed[] woods = [.. job.Ring.Woods];
+        return [Wedges($"Wedges to saw, of {woods.Length} woods", woods.Sum(w => w.ToSaw), woods.Sum(w => w.Spares), woods.Sum(w => w.Boards))];
     }
 
-    private static string Boards(int count) => count == 1 ? "1 board" : $"{count} boards";
+    private static KeyFigure Wedges(string caption, int toSaw, int spares, int boards) =>
+        new(caption, toSaw.ToString(CultureInfo.InvariantCulture), "", $"{spares} of them spare; {boards} {(boards == 1 ? "board" : "boards")}");
 }

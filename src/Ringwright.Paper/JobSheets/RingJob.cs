@@ -1,7 +1,10 @@
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.Blocks;
+using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
+using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Paper.JobSheets;
 
@@ -13,13 +16,21 @@ namespace Ringwright.Paper.JobSheets;
 /// <param name="Height">Its height, mm.</param>
 internal sealed record RingJob(Plan Plan, RingPlan Ring, MeasureStyle Style, double Width, double Height)
 {
+    /// <summary>Running text with true fractions.</summary>
+    public static readonly TextStyle Words = TypeScale.Body with { Fractions = true };
+
     public WoodKey Key { get; } = WoodKey.Of(Ring.Ring);
 
     public Shop Shop => Plan.Shop;
 
     public string Length(double millimetres) => Style.Length(millimetres);
 
+    public string Fine(double millimetres) => Style.Print(millimetres, Quantity.FineLength);
+
     public string Print(string figure) => Style.Print(Ring[figure].Value, Ring[figure].Quantity);
+
+    /// <summary>Height that is left for a picture on a sheet where these blocks stand above and below its block, mm.</summary>
+    public double Beside(params IReadOnlyList<IBlock> others) => Height - others.Sum(block => block.HeightAt(Width) + Sheet.Gap);
 
     /// <summary>Name of one of the ring's sheets, for the title block.</summary>
     public string SheetName(string what)

@@ -25,6 +25,7 @@ internal static class RingWords
     {
         string[] letters = [.. Enumerable.Range(0, ring.Segments).Select(i => key[ring.WoodOf(i)].Letter)];
         int period = Period(letters);
+        if (period == 1) return Runs(letters);
         string once = Runs(letters[..period]);
         int times = letters.Length / period, rest = letters.Length % period;
         string repeated = times == 1 ? once : $"{times} × ({once})";

@@ -12,8 +12,8 @@ internal static class TrueScaleSheet
     public static void Add(Packet packet, RingJob job, PrintCorrection correction)
     {
         Sheet sheet = packet.Add(job.SheetName("true scale"), "1:1").Add(new Paragraph(
-            "Lay the first wedge on its outline and look along the faces: no light on one side, no line on the other. Lay the dry half ring on the whole one."));
+            "Lay the first wedge on its outline: both faces must follow their lines from rim to tip. Then lay the dry half ring on the glued one."));
         Room room = new((sheet.Remaining.Width - RulersAcross) / correction.Across, (sheet.Remaining.Height - RulersDown) / correction.Down);
-        sheet.AddTrueScale(TrueScalePicture.Draw(job.Ring, room));
+        sheet.AddTrueScale(TrueScalePicture.Draw(job.Ring, job.Style, room));
     }
 }

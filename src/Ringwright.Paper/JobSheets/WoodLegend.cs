@@ -6,8 +6,8 @@ using Ringwright.Paper.Pictures;
 
 namespace Ringwright.Paper.JobSheets;
 
-/// <summary>Swatch, letter and name of each wood, beside each other as far as there is room.</summary>
-internal sealed class WoodLegend(WoodKey key) : IBlock
+/// <summary>Swatch (its greys where the picture has greys), letter and name of each wood, beside each other as far as there is room.</summary>
+internal sealed class WoodLegend(WoodKey key, bool shaded = false) : IBlock
 {
     private const int Most = 8;
     private const double Swatch = 7, SwatchHeight = 3.6, Row = 6.2, Gap = 6;
@@ -23,7 +23,9 @@ internal sealed class WoodLegend(WoodKey key) : IBlock
             if (wood is not null)
             {
                 Outline swatch = Outline.Rectangle(new(at.X, at.Y, Swatch, SwatchHeight));
-                drawing.Hatch(swatch, wood.Hatch).Stroke(swatch, Pens.Fine);
+                if (shaded) drawing.Fill(swatch, wood.Shade);
+                else drawing.Hatch(swatch, wood.Hatch);
+                drawing.Stroke(swatch, Pens.Fine);
                 indent = Swatch + 1.6;
             }
 

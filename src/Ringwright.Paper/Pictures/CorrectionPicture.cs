@@ -28,18 +28,19 @@ public static class CorrectionPicture
         ArgumentNullException.ThrowIfNull(style);
         TextLine moved = Typesetter.Set(style.Print(Math.Abs(correction.OffsetChange), Quantity.FineLength), TypeScale.Dimension);
         double left = moved.Width + 4, right = 4;
-        double tall = room.Height - LargestMove - 30; // for the fence before
-        double paper = Math.Min(room.Width - left - right - 1, tall / Math.Max(Math.Tan(correction.Angle), 0.05));
+        double tall = room.Height - LargestMove - 28; // for the fence before
+        double paper = Math.Min(room.Width - left - right - 3, tall / Math.Max(Math.Tan(correction.Angle), 0.05));
         double scale = paper / correction.RuleDistance;
         double factor = Exaggeration(scale * Math.Abs(correction.OffsetChange));
         Vector2D from = new(-paper, scale * correction.RuleDistance * Math.Tan(correction.Angle));
         Vector2D to = from + new Vector2D(0, factor * scale * correction.OffsetChange);
-        string note = string.Create(CultureInfo.InvariantCulture, $"Dashed: before. Heavy: after. The movement is drawn {factor:0} times too large.");
+        string distance = style.Length(correction.RuleDistance);
+        string note = string.Create(CultureInfo.InvariantCulture, $"Read at {distance} from the pivot. Dashed: before. Heavy: after. The movement is drawn {factor:0} times too large.");
         return new Drawing(0, 0)
             .Line(new(-paper - 4, 0), new(right, 0), Pens.Centre)
             .Line(Vector2D.Zero, 1.04 * from, Pens.Hidden).Line(Vector2D.Zero, 1.04 * to, Pens.Heavy)
             .Fill(Outline.Circle(Vector2D.Zero, 0.8), Colour.Black)
-            .Dimension(new(-paper, 0), Vector2D.Zero, 7, style.Length(correction.RuleDistance))
+            .Line(new(-paper, -2), new(-paper, Math.Min(from.Y, to.Y) - 1), Pens.Fine)
             .Text(moved, (0.5 * (from + to)) - new Vector2D(3, 0), Anchor.MiddleRight)
             .Place(Arrow(from, to), Vector2D.Zero)
             .Text(Wrapping.Lines(note, TypeScale.Caption, room.Width - 2), new(-paper - left, Math.Max(from.Y, to.Y) + 5), Anchor.TopLeft)

@@ -17,6 +17,10 @@ internal static class Cropping
         return new Drawing(box.Width, box.Height).Place(drawing, -box.TopLeft);
     }
 
+    /// <summary>The picture standing on the foot of a taller drawing, so that several stand level beside each other.</summary>
+    public static Drawing Standing(this Drawing drawing, double height) =>
+        new Drawing(drawing.Width, height).Place(drawing, new(0, height - drawing.Height));
+
     private static IEnumerable<Box> Boxes(Mark mark) => mark switch
     {
         Mark.Stroke stroke => Around(stroke.Outline, stroke.Pen.Width / 2),

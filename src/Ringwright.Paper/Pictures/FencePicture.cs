@@ -17,8 +17,9 @@ public sealed class FencePicture
 {
     private const double Apart = 17;    // between the square lines of two fences, mm on the paper
     private const double Thick = 4;     // of a fence, mm on the paper
-    private const double Beyond = 9;    // of a fence past the blade, mm on the paper
-    private const double Overrun = 1.1; // fence drawn to this times the rule distance
+    private const double Disc = 3;      // thickness of the sanding disc, mm on the paper
+    private const double Beyond = 6;    // of a fence past the blade, mm on the paper
+    private const double Overrun = 1.05; // fence drawn to this times the rule distance
 
     private readonly MeasureStyle _style;
     private readonly SledKind _kind;
@@ -54,8 +55,8 @@ public sealed class FencePicture
 
     private Drawing Draw()
     {
-        Fence(0, Lean, "fence");
-        if (Two) Fence(-Apart, -Lean, "second fence");
+        Fence(0, Lean, Two ? "fence 1" : "fence");
+        if (Two) Fence(-Apart, -Lean, "fence 2");
         Rule();
         Blade();
         return _drawing;
@@ -64,46 +65,50 @@ public sealed class FencePicture
     // A fence whose working edge passes through its pivot at (0, y); its far end lies towards lean (1 up, -1 down).
     private void Fence(double y, double lean, string name)
     {
+        int outside = y == 0 ? 1 : -1; // the side of the bar, down or up
         Vector2D pivot = new(0, y), along = Vector2D.AtAngle(Math.PI + (lean * _mitre));
         double length = Overrun * _scale * _rule / Math.Cos(_mitre);
         Vector2D end = pivot + (length * along), start = _kind == SledKind.DiscSander ? pivot : pivot - (Beyond * along);
-        Vector2D back = Thick * along.Perpendicular();
-        if (y == 0 != back.Y > 0) back = -back;
-        Outline bar = Outline.Polygon([start, end, end + back, start + back]);
-        Vector2D reading = new(-_scale * _rule, y - (lean * _scale * _offset));
-        _drawing.Hatch(bar, Hatch.All[1]).Stroke(bar, Pens.Medium)
-            .Line(new(Overrun * -_scale * _rule, y), new(Beyond, y), Pens.Centre)
-            .Fill(Outline.Circle(pivot, 0.8), Colour.Black);
-        double side = lean < 0 ? 1 : -1;
-        _drawing.Dimension(new(reading.X, y), reading, -side * 9, _style.Length(_offset));
-        Name(pivot + (0.45 * length * along) + back, y == 0 ? 1 : -1, name);
+        Vector2D back = outside * new Vector2D(-Math.Sign(along.X) * along.Y, Math.Abs(along.X));
+        Outline bar = Outline.Polygon([start, end, end + (Thick * back), start + (Thick * back)]);
+        Vector2D square = new(-_scale * _rule, y), reading = square - new Vector2D(0, lean * _scale * _offset);
+        // A sander's fence leans over its square line, which must show.
+        _drawing.Hatch(bar, Hatch.All[_kind == SledKind.DiscSander ? 0 : 1]).Stroke(bar, Pens.Medium)
+            .Line(new(Overrun * square.X, y), new(Beyond, y), Pens.Centre)
+            .Fill(Outline.Circle(pivot, 0.8), Colour.Black)
+            .UprightDimension(square, reading, -7, _style.Length(_offset).Replace(" (", "\n(", StringComparison.Ordinal));
+        Vector2D middle = pivot + (0.55 * length * along) + ((Thick + 1.5) * back);
+        // Left out beside a fence drawn shorter than the words; its angle stands in the settings too.
+        TextLine? words = TypeScale.Down(TypeScale.Dimension, TypeScale.Note.Height)
+            .Select(s => Typesetter.Set($"{name}, {_style.Print(_mitre, Quantity.Angle)} from square", s))
+            .FirstOrDefault(line => line.Width <= 0.75 * length);
+        if (words is not null)
+            _drawing.Text(words, middle, outside > 0 ? Anchor.TopCentre : Anchor.Centre, Math.Atan2(-along.Y, -along.X));
     }
 
-    private void Name(Vector2D at, int side, string name) =>
-        _drawing.Note(at, at + new Vector2D(7, side * 9), $"{name} {_style.Print(_mitre, Quantity.Angle)} from square");
-
-    // One dimension serves both fences; it lies between their square lines, or above the only one.
+    // One dimension serves both fences, between their square lines; a single fence has it on the free side. Drawn towards the
+    // left, so that a value without room goes away from the blade's name.
     private void Rule()
     {
-        double room = Two ? Apart : 0;
-        double y = Lean > 0 ? (_scale * _offset) + 12 : (room / 2) + 2.4;
-        if (!Two) y = Lean > 0 ? -y : 8;
-        if (Lean > 0 && !Two) y = (_scale * _offset * Overrun) + 10;
-        _drawing.Dimension(new(-_scale * _rule, 0), Vector2D.Zero, y, $"rule at {_style.Length(_rule)} from the pivot");
+        double up = Two ? (Apart / 2) + 2.4 : _kind == SledKind.DiscSander ? -Thick - 12 : 8;
+        _drawing.Dimension(Vector2D.Zero, new(-_scale * _rule, 0), -up, $"rule at {Caliper.Short(_style, _rule)}");
     }
 
     private void Blade()
     {
-        double top = -(Two ? Apart : 0) - (Lean > 0 ? _scale * _offset : 0) - 16, bottom = 14;
+        double top = -(Two ? Apart : 0) - 16, bottom = 14;
         if (_kind == SledKind.DiscSander)
         {
-            Outline disc = Outline.Rectangle(new(0, top, 3, bottom - top));
-            _drawing.Hatch(disc, Hatch.All[3]).Stroke(disc, Pens.Heavy);
-            _drawing.Text("sanding disc", new(1.5, top - 2), TypeScale.Dimension, Anchor.Centre);
+            Outline disc = Outline.Rectangle(new(0, top, Disc, bottom - top));
+            _drawing.Hatch(disc, Hatch.All[3]).Stroke(disc, Pens.Heavy)
+                .Text("sanding disc", new(Disc + 1.5, (top + bottom) / 2), TypeScale.Dimension, Anchor.TopCentre, -Math.PI / 2);
             return;
         }
 
-        _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy)
-            .Text("blade", new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
+        _drawing.Line(new(0, top), new(0, bottom), Pens.Heavy);
+        if (Two)
+            _drawing.Text("blade", new(2, -Apart / 2), TypeScale.Dimension, Anchor.MiddleLeft);
+        else
+            _drawing.Text("blade", new(0, top - 2), TypeScale.Dimension, Anchor.Centre);
     }
 }

@@ -14,6 +14,7 @@ namespace Ringwright.Paper.Pictures;
 public sealed class RingPicture
 {
     private const double LeastForHatch = 3.2; // rim edge on the paper, mm: narrower wedges are shaded
+    private const double LeastApart = 0.3;    // joints on the paper, mm
     private const double Balloon = 1.7;       // radius of a letter's disc, mm
 
     private readonly RingPlan _plan;
@@ -46,33 +47,57 @@ public sealed class RingPicture
         return ScaledPicture.Largest(2 * plan.Glued.OuterCorner, room, scale => new RingPicture(plan, style, scale, coloured).Draw());
     }
 
+    /// <summary>Whether the wedges are so narrow at a scale that woods are shown by greys instead of lines.</summary>
+    public static bool IsShaded(RingPlan plan, double scale)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return scale * plan.Glued.RimEdge < LeastForHatch;
+    }
+
     private Drawing Draw()
     {
-        foreach ((ConvexPolygon wedge, int index) in Glued.PlanOfRing().Select((wedge, index) => (wedge, index)))
-            Wedge(_place.Polygon(wedge.Vertices), _key[_plan.Ring.WoodOf(index)], index * Glued.WedgeAngle);
-        if (_key.Entries.Count > 1) Letters();
+        for (int i = 0; i < Glued.Segments; i++)
+        {
+            Wedge(_place.Polygon(Glued.Plan(i).Vertices), _key[_plan.Ring.WoodOf(i)], i * Glued.WedgeAngle);
+            Joint((i + 0.5) * Glued.WedgeAngle);
+        }
+
+        Contour(Glued.OuterCorner);
+        if (Glued.InnerApothem > 0) Contour(Glued.InnerCorner);
         Cross();
         Turned();
+        if (_key.Entries.Count > 1) Letters();
         Sizes();
         return _drawing;
     }
 
     private void Wedge(Outline outline, WoodEntry wood, double middle)
     {
-        bool wide = _place.Scale * Glued.RimEdge >= LeastForHatch;
+        bool shaded = IsShaded(_plan, _place.Scale);
         if (_coloured)
             _drawing.Fill(outline, wood.Tint);
-        else if (!wide)
+        else if (shaded)
             _drawing.Fill(outline, wood.Shade);
-        if (wide)
+        if (!shaded)
             _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(middle)));
-        _drawing.Stroke(outline, wide ? Pens.Medium : Pens.Fine);
     }
 
-    // Just inside the rim, on a white disc, so that lines do not cross them; left out where wedges are too narrow.
+    // Towards the centre joints end where their lines would run into each other.
+    private void Joint(double angle)
+    {
+        double from = Math.Max(_place.Scale * Glued.InnerCorner, LeastApart * Glued.Segments / (2 * Math.PI));
+        if (from < Outside) _drawing.Line(Vector2D.Polar(from, _place.Angle(angle)), Vector2D.Polar(Outside, _place.Angle(angle)), Pens.Fine);
+    }
+
+    private void Contour(double corner) => _drawing.Stroke(
+        _place.Polygon(Enumerable.Range(0, Glued.Segments).Select(i => Vector2D.Polar(corner, ((2 * i) + 1) * Glued.HalfAngle))), Pens.Medium);
+
+    // On a white disc, so that lines do not cross them, half way in or just inside a disc's rim; left out where wedges are too narrow.
     private void Letters()
     {
-        double radius = (_place.Scale * Glued.OuterApothem) - Balloon - 1;
+        double radius = _plan.Ring is SegmentRing
+            ? _place.Scale * (Glued.OuterApothem + Glued.InnerApothem) / 2
+            : (_place.Scale * Glued.OuterApothem) - Balloon - 1;
         double deep = _place.Scale * Glued.Depth;
         if (deep < 2 * (Balloon + 1) || 2 * radius * Math.Sin(Glued.HalfAngle) < 2 * (Balloon + 0.5)) return;
         for (int i = 0; i < Glued.Segments; i++)
@@ -86,7 +111,7 @@ public sealed class RingPicture
 
     private void Cross()
     {
-        double reach = Outside + 3;
+        double reach = Outside + 2;
         _drawing.Line(new(-reach, 0), new(reach, 0), Pens.Centre).Line(new(0, -reach), new(0, reach), Pens.Centre);
     }
 
@@ -98,40 +123,41 @@ public sealed class RingPicture
         {
             case WedgeDisc { Bore: Length bore }:
                 Round(bore.Millimetres);
-                Hole("Bore", bore.Millimetres);
+                Centre($"bore Ø {Caliper.Short(_style, bore.Millimetres)}", bore.Millimetres);
                 break;
             case SegmentRing open:
                 Round(open.InnerDiameter.Millimetres);
-                Hole("Turned inside", open.InnerDiameter.Millimetres);
+                Centre($"turned inside Ø {Caliper.Short(_style, open.InnerDiameter.Millimetres)}", open.InnerDiameter.Millimetres);
+                break;
+            case WedgeDisc when Glued.InnerApothem > 0:
+                Centre($"opening {Caliper.Short(_style, 2 * Glued.InnerApothem)} across flats", 2 * Glued.InnerApothem);
                 break;
         }
     }
 
-    private void Round(double diameter) => _drawing.Stroke(_place.Circle(Vector2D.Zero, diameter / 2), Pens.Hidden);
+    private void Round(double diameter) =>
+        _drawing.Stroke(_place.Circle(Vector2D.Zero, diameter / 2), Pens.Medium with { Dashes = Pens.Hidden.Dashes });
 
-    // The label stands above the ring's shoulder, on two lines, so that it needs little room at the side.
-    private void Hole(string what, double diameter)
+    // The label stands above the ring, level with its landing, so that it needs no room at the side.
+    private void Centre(string note, double diameter)
     {
-        double angle = -2.2;
-        Vector2D target = Vector2D.Polar(_place.Scale * diameter / 2, angle);
-        Vector2D knee = new(0.62 * -Outside, -Outside - 5);
-        _drawing.Note(target, knee, $"{what} Ø {_style.Length(diameter)}");
+        Vector2D target = Vector2D.Polar(_place.Scale * diameter / 2, -1.9);
+        _drawing.Note(target, new(target.X + 4, -Outside - 5), note);
     }
 
+    // Below the ring: what is turned, then what is glued.
     private void Sizes()
     {
-        double below = Outside + 9, from = 0.45 * Outside, half = _place.Scale * Glued.OuterApothem;
-        double turned = _plan.Ring.Diameter.Millimetres;
-        if (turned < (2 * Glued.OuterApothem) - 1e-6)
-        {
-            double radius = _place.Scale * turned / 2;
-            _drawing.Dimension(new(-radius, from), new(radius, from), from - below, $"turned Ø {_style.Length(turned)}");
-            below += 8;
-        }
+        double turned = _plan.Ring.Diameter.Millimetres, flats = 2 * Glued.OuterApothem;
+        double below = Outside + 8;
+        if (turned < flats - 1e-6) below = Size(turned, below, "turned Ø");
+        Size(flats, below, "across flats");
+    }
 
-        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"across flats {_style.Length(2 * Glued.OuterApothem)}");
-        Vector2D up = _place.Point(new(Glued.OuterApothem, Glued.RimEdge / 2));
-        Vector2D down = _place.Point(new(Glued.OuterApothem, -Glued.RimEdge / 2));
-        _drawing.Dimension(up, down, Outside - half + 9, $"rim edge {_style.Length(Glued.RimEdge)}");
+    private double Size(double size, double below, string what)
+    {
+        double half = _place.Scale * size / 2, from = 0.45 * Outside;
+        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"{what} {Caliper.Short(_style, size)}");
+        return below + 8;
     }
 }

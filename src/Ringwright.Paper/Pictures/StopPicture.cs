@@ -36,19 +36,20 @@ public static class StopPicture
         Placement place = new(Vector2D.Zero, k, wedge.HalfAngle);
         Drawing drawing = new(0, 0);
         Outline falls = place.Polygon([new(0, 0), new(stop, 0), new(stop - (far * lean), far), new(far * lean, far)]);
-        Outline body = place.Polygon(
-            [new(-kerf, 0), new((far * lean) - kerf, far), new(-Shown / k, far), new(-Shown / k, 0)]);
+        // Open at the left, where the board goes on.
+        Outline body = Outline.Polyline(place.Points(
+            [new(-Shown / k, 0), new(-kerf, 0), new((far * lean) - kerf, far), new(-Shown / k, far)]));
         double reach = stop + ((Block + 5) / k);
         Outline fence = place.Polygon([new(-Shown / k, 0), new(reach, 0), new(reach, -Thick / k), new(-Shown / k, -Thick / k)]);
         Outline block = place.Polygon(
             [new(stop, 0), new(stop + (Block / k), 0), new(stop + (Block / k), 9 / k), new(stop, 9 / k)]);
         drawing.Hatch(fence, Hatch.All[1]).Stroke(fence, Pens.Medium).Stroke(body, Pens.Medium).Stroke(falls, Pens.Heavy)
             .Hatch(block, Hatch.All[6]).Stroke(block, Pens.Medium);
-        Blade(drawing, place.Point(new(far * lean, far)).Y - 8, place.Point(new(0, -Thick / k)).Y + 5);
-        drawing.Dimension(place.Point(Vector2D.Zero), place.Point(new(stop, 0)), -Thick - 9, "stop");
+        Blade(drawing, place.Point(new(far * lean, far)).Y - 4, place.Point(new(0, -Thick / k)).Y + 5);
+        drawing.Dimension(place.Point(Vector2D.Zero), place.Point(new(stop, 0)), -Thick - 7, "stop");
         // The value stands below by itself: beside a short dimension line it would need the width of the sheet.
-        double foot = place.Point(new(-Shown / k, -(Thick + 9) / k)).Y;
-        return drawing.Text($"stop {style.Length(stop)}", new(0, foot + 6), TypeScale.Dimension, Anchor.TopCentre);
+        double foot = place.Point(new(-Shown / k, -(Thick + 7) / k)).Y;
+        return drawing.Text($"stop {style.Length(stop)}", new(0, foot + 4), TypeScale.Dimension, Anchor.TopCentre);
     }
 
     private static void Blade(Drawing drawing, double top, double bottom) =>

@@ -67,29 +67,31 @@ public sealed class StripPicture
 
     private Drawing Draw()
     {
-        if (_scale * _length <= _width)
+        double rest = _strip.Rest.Vertices.Min(v => v.X), shown = Math.Min(_length, rest + (RestShown / _scale));
+        if (_scale * _length <= _width) shown = _length;
+        if (_scale * shown <= _width)
         {
-            Part(new(0, _length, 0));
+            Part(new(0, shown, 0));
         }
         else
         {
-            Window start = new(0, StartShare * _width / _scale, 0), end = End(start.To);
+            Window start = new(0, StartShare * _width / _scale, 0), end = End(start.To, rest, shown);
             Part(start);
             Part(end);
             Break(_scale * start.To);
             Break(_scale * (end.From + end.Shift));
-            if (end.To < _length) Break(_scale * (end.To + end.Shift));
+            shown += end.Shift;
         }
 
+        if (shown < _length) Break(_scale * shown);
         Sizes();
         return _drawing;
     }
 
     // The last wedge and a little of the rest, moved towards the start.
-    private Window End(double after)
+    private Window End(double after, double rest, double to)
     {
-        double rest = _strip.Rest.Vertices.Min(v => v.X);
-        double from = Math.Max(after, rest - (1.5 * Layout.Pitch)), to = Math.Min(_length, rest + (RestShown / _scale));
+        double from = Math.Max(after, rest - (1.5 * Layout.Pitch));
         return new(from, to, after + (BreakGap / _scale) - from);
     }
 
@@ -110,9 +112,8 @@ public sealed class StripPicture
         ConvexPolygon seen = window.Clip(piece);
         if (seen.IsEmpty) return;
         paint(Outline.Polygon([.. seen.Vertices.Select(window.Paper(_scale))]));
-        for (int i = 0; i < seen.Vertices.Length; i++)
+        foreach ((Vector2D a, Vector2D b) in seen.Edges())
         {
-            Vector2D a = seen.Vertices[i], b = seen.Vertices[(i + 1) % seen.Vertices.Length];
             bool cutOff = Math.Abs(a.X - b.X) < 1e-9 && ((a.X == window.From && a.X > 0) || (a.X == window.To && a.X < _length));
             if (!cutOff) _drawing.Line(window.Paper(_scale)(a), window.Paper(_scale)(b), Pens.Medium);
         }
@@ -124,9 +125,10 @@ public sealed class StripPicture
         for (int i = 0; i < _strip.Wedges.Length; i++)
         {
             double middle = _strip.Wedges[i].Vertices.Average(v => v.X);
-            if (middle < window.From || middle > window.To) continue;
             TextLine number = Typesetter.Set((i + 1).ToString(CultureInfo.InvariantCulture), TypeScale.Note);
             double x = _scale * (middle + window.Shift);
+            double clear = (number.Width / 2) + 1;
+            if (x - clear < _scale * (window.From + window.Shift) || x + clear > _scale * (window.To + window.Shift)) continue;
             if (x - (number.Width / 2) < _numbered[i % 2]) continue;
             _numbered[i % 2] = x + (number.Width / 2) + 1;
             double edge = i % 2 == 0 ? 1.6 : (-_scale * Layout.Wedge.Depth) - 1.6;
@@ -149,7 +151,7 @@ public sealed class StripPicture
     {
         double y = -_scale * Layout.Wedge.Depth / 2, up = (-y) + 9;
         double first = _scale * _strip.Kerfs[0].Vertices.Average(v => v.X);
-        _drawing.Dimension(new(first, y), new(first + (_scale * Layout.Pitch), y), up, $"{_style.Length(Layout.Pitch)} each");
+        _drawing.Dimension(new(first, y), new(first + (_scale * Layout.Pitch), y), up, $"{Caliper.Short(_style, Layout.Pitch)} each");
     }
 
     /// <summary>A stretch of the strip and how far it is moved along, mm in the workshop.</summary>

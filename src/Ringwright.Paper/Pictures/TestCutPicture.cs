@@ -52,7 +52,7 @@ public static class TestCutPicture
         Measured off = Measured.Length(Math.Abs(cut.StopOffset)), tip = Measured.Length(cut.TipLength);
         return cut.Setting switch
         {
-            TestCutSetting.TooFar => Sentence.Of("Drawn with the stop {0} too far from the blade. The tip stays blunt, {1} wide. Move the stop nearer.", off, tip),
+            TestCutSetting.TooFar => Sentence.Of("Drawn with the stop {0} too far from the blade. The tip comes out too wide, {1}. Move the stop nearer.", off, tip),
             TestCutSetting.Right when cut.TipLength < 0.005 => Sentence.Of("The wedge comes to a point just at the far edge of the board."),
             TestCutSetting.Right => Sentence.Of("The tip is {0} wide, straight to the corners.", tip),
             _ when cut.EndsBeforeFarEdge > 0 => Sentence.Of("Drawn with the stop {0} too near. The wedge ends {1} before the far edge, and the next one loses a corner of its rim. Move the stop away.", off, Measured.Length(cut.EndsBeforeFarEdge)),
@@ -76,9 +76,8 @@ public static class TestCutPicture
     // All edges but the one where the picture ends.
     private static void Edges(Drawing drawing, Placement place, ConvexPolygon board, double end)
     {
-        for (int i = 0; i < board.Vertices.Length; i++)
+        foreach ((Vector2D a, Vector2D b) in board.Edges())
         {
-            Vector2D a = board.Vertices[i], b = board.Vertices[(i + 1) % board.Vertices.Length];
             if (a.X < end - 1e-9 || b.X < end - 1e-9) drawing.Line(place.Point(a), place.Point(b), Pens.Medium);
         }
     }

@@ -8,7 +8,7 @@ using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Paper.Pictures;
 
-/// <summary>One wedge, large, its rim below: as finished in heavy lines, as sawn dashed, with the sizes of both.</summary>
+/// <summary>One wedge, large, its rim below: as finished in heavy lines, as sawn dashed, with the sizes of both, those as sawn in brackets.</summary>
 public static class WedgePicture
 {
     private const double Row = 8; // between dimension lines, mm
@@ -18,7 +18,7 @@ public static class WedgePicture
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
-        return ScaledPicture.Largest(plan.Glued.RimEdge, room, scale => Draw(plan, style, scale));
+        return ScaledPicture.Largest(plan.Glued.RimEdge, room, scale => Draw(plan, Caliper.Of(style), scale));
     }
 
     private static Drawing Draw(RingPlan plan, MeasureStyle style, DrawingScale scale)
@@ -32,7 +32,7 @@ public static class WedgePicture
         Rims(drawing, style, sanded, finished, sawn);
         Tips(drawing, style, sanded, finished, sawn);
         Vector2D foot = sanded ? sawn.RimLeft : finished.RimLeft;
-        return drawing.Dimension(foot, foot with { Y = finished.TipY }, Row, $"width {style.Length(plan.Glued.Depth)}");
+        return drawing.Dimension(foot, foot with { Y = finished.TipY }, Row, style.Length(plan.Glued.Depth));
     }
 
     // Below the rim: the wedge converges on a point that may lie far outside the picture.
@@ -46,9 +46,9 @@ public static class WedgePicture
 
     private static void Rims(Drawing drawing, MeasureStyle style, bool sanded, WedgeCorners finished, WedgeCorners sawn)
     {
-        double below = 13 + Sagitta(finished);
-        drawing.Dimension(finished.RimLeft, finished.RimRight, -below, (sanded ? "sanded " : "") + style.Length(finished.Geometry.RimEdge));
-        if (sanded) drawing.Dimension(sawn.RimLeft, sawn.RimRight, -below - Row, $"sawn {style.Length(sawn.Geometry.RimEdge)}");
+        double below = 18 + Sagitta(finished);
+        drawing.Dimension(finished.RimLeft, finished.RimRight, -below, style.Length(finished.Geometry.RimEdge));
+        if (sanded) drawing.Dimension(sawn.RimLeft, sawn.RimRight, -below - Row, $"({style.Length(sawn.Geometry.RimEdge)})");
     }
 
     // How far the arc below the rim bulges past its ends.
@@ -60,11 +60,11 @@ public static class WedgePicture
         double above = Row;
         if (finished.Geometry.Tip > 1e-6)
         {
-            drawing.Dimension(finished.TipLeft, finished.TipRight, above, (sanded ? "sanded " : "") + style.Length(finished.Geometry.Tip));
+            drawing.Dimension(finished.TipLeft, finished.TipRight, above, style.Length(finished.Geometry.Tip));
             above += Row;
         }
 
-        if (sanded) drawing.Dimension(sawn.TipLeft, sawn.TipRight, above, $"sawn {style.Length(sawn.Geometry.Tip)}");
+        if (sanded) drawing.Dimension(sawn.TipLeft, sawn.TipRight, above, $"({style.Length(sawn.Geometry.Tip)})");
     }
 }
 

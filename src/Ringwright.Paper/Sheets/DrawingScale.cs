@@ -5,7 +5,7 @@ namespace Ringwright.Paper.Sheets;
 /// <summary>The scale of a picture: one of the preferred scales of ISO 5455.</summary>
 public readonly record struct DrawingScale
 {
-    private static readonly int[] Preferred = [1, 2, 5, 10, 20, 50, 100];
+    private static readonly int[] Preferred = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
     private readonly int _enlarged;
     private readonly int _reduced;
@@ -15,7 +15,7 @@ public readonly record struct DrawingScale
     /// <summary>1:1.</summary>
     public static DrawingScale True { get; } = new(1, 1);
 
-    /// <summary>The preferred scales from 10:1 to 1:100.</summary>
+    /// <summary>The preferred scales from 10:1 to 1:1000.</summary>
     public static IReadOnlyList<DrawingScale> LargestFirst { get; } =
     [
         .. Preferred.Where(n => n is > 1 and <= 10).Reverse().Select(n => new DrawingScale(n, 1)),
@@ -25,10 +25,10 @@ public readonly record struct DrawingScale
     /// <summary>Paper over workshop.</summary>
     public double Ratio => (double)_enlarged / _reduced;
 
-    /// <summary>The largest preferred scale, from 10:1 to 1:100, at which a size fits a room.</summary>
+    /// <summary>The largest preferred scale, from 10:1 to 1:1000, at which a size fits a room.</summary>
     /// <param name="size">Size in the workshop, mm.</param>
     /// <param name="room">Room on the paper, mm.</param>
-    /// <exception cref="LayoutException">It does not even fit at 1:100.</exception>
+    /// <exception cref="LayoutException">It does not even fit at 1:1000.</exception>
     public static DrawingScale Largest(double size, double room)
     {
         foreach (DrawingScale scale in LargestFirst)
@@ -37,7 +37,7 @@ public readonly record struct DrawingScale
                 return scale;
         }
 
-        throw new LayoutException("The picture at 1:100", size / 100, room);
+        throw new LayoutException("The picture at 1:1000", size / 1000, room);
     }
 
     /// <summary>As written in a title block: 2:1.</summary>

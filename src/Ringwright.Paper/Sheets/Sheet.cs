@@ -9,8 +9,10 @@ namespace Ringwright.Paper.Sheets;
 /// <summary>One sheet of a packet: its free area inside the frame, filled from the top.</summary>
 public sealed class Sheet
 {
+    /// <summary>Room between blocks, mm.</summary>
+    internal const double Gap = 6;
+
     private const double Padding = 6; // between frame and content
-    private const double Gap = 6;     // between blocks
 
     private readonly PrintCorrection _correction;
 

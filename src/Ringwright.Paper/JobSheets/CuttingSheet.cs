@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Ringwright.Core.Planning;
+using Ringwright.Core.Sawing;
+using Ringwright.Paper.Blocks;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures;
+using Ringwright.Paper.Sheets;
+
+namespace Ringwright.Paper.JobSheets;
+
+/// <summary>The sheet of the board: what a good first cut looks like, how a strip is sawn up, how much of each wood, the order around the ring.</summary>
+internal static class CuttingSheet
+{
+    private const double LeastCut = 30, MostCut = 75; // height of a test cut, mm
+    private const double CutWords = 52;               // heading above and words below it, mm
+    private const int RowsTogether = 15;              // of a long wood table; it may be divided after each
+    private static readonly string[] CutNames = ["Too far", "Right", "Not far enough"];
+
+    public static void Add(Packet packet, RingJob job)
+    {
+        (Section strip, DrawingScale scale) = Strip(job);
+        Section around = new("Around the ring, counter-clockwise", new Paragraph(RingWords.Order(job.Ring.Ring, job.Key)));
+        IBlock[] woods = [.. Woods(job)];
+        double tall = Math.Clamp(job.Beside([strip, around, .. woods]) - CutWords, LeastCut, MostCut);
+        packet.Flow(job.SheetName("board and cuts"), scale.ToString(), [TestCuts(job, tall), strip, .. woods, around]);
+    }
+
+    private static Section TestCuts(RingJob job, double tall)
+    {
+        ImmutableArray<TestCut> cuts = TestCutPicture.Of(job.Ring);
+        if (cuts.IsEmpty)
+            return new Section("The first test cut", new Paragraph("These wedges are too small for a picture of the test cut: judge it under a lens."));
+        (DrawingScale scale, ImmutableArray<Drawing> pictures) = TestCutPicture.Draw(cuts, new((job.Width - (2 * Columns.Gutter)) / 3, tall));
+        double height = pictures.Max(p => p.Height);
+        return new Section($"The first test cut, {scale}", new Columns([.. cuts.Select((cut, i) => Cut(job, cut, pictures[i], height))]));
+    }
+
+    private static Column Cut(RingJob job, TestCut cut, Drawing picture, double height) => new(
+        3,
+        new Picture(picture.Standing(height)),
+        new Paragraph(CutNames[(int)cut.Setting], TypeScale.Body with { Weight = FontWeight.SemiBold }),
+        new Paragraph(TestCutPicture.InWords(cut).In(Caliper.Of(job.Style))));
+
+    private static (Section Block, DrawingScale Scale) Strip(RingJob job)
+    {
+        int wedges = Math.Min((int)job.Ring["wedges-per-board"].Value, job.Ring.Woods.Max(w => w.ToSaw));
+        double length = job.Shop.Boards.Length.Millimetres;
+        ScaledPicture strip = StripPicture.Draw(job.Ring, job.Style, length, wedges, job.Width);
+        string words = $"Hatched: end trim and first offcut. Grey: kerf. Numbers: order of sawing, at the rim edge. Keep at least {job.Length(job.Shop.Saw.HoldingLength.Millimetres)} to hold.";
+        string heading = $"{wedges} {(wedges == 1 ? "wedge" : "wedges")} from a board of {job.Length(length)}, {strip.Scale}";
+        return (new(heading, new Picture(strip.Drawing, words)), strip.Scale);
+    }
+
+    private static IEnumerable<IBlock> Woods(RingJob job)
+    {
+        Table[] tables = [.. job.Ring.Woods.Chunk(RowsTogether).Select(woods => Table(job, woods))];
+        return tables.Select((table, i) => i == 0 ? new Section("Woods", table) : (IBlock)table);
+    }
+
+    private static Table Table(RingJob job, WoodNeed[] woods) => new(
+        [
+            new(""), new("Wood"), new("Needed", ColumnKind.Numbers), new("Spare", ColumnKind.Numbers), new("Saw", ColumnKind.Numbers),
+            new("Boards", ColumnKind.Numbers), new("Strip in all", ColumnKind.Numbers), new("Left over", ColumnKind.Numbers),
+        ],
+        [.. woods.Select(w => new[]
+        {
+            job.Key[w.Wood].Letter, w.Wood, Count(w.Needed), Count(w.Spares), Count(w.ToSaw), Count(w.Boards), job.Length(w.Length), job.Length(w.LeftOver),
+        })]);
+
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
+}
