@@ -5,19 +5,16 @@ using Microsoft.Playwright;
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>The page against the axe rules, light and dark, at rest and with something wrong.</summary>
-public sealed class AccessTests(BrowserFixture fixture) : IDisposable
+[Collection(nameof(BenchPageTests))]
+public class AccessTests(BrowserFixture fixture)
 {
-    private readonly TemporaryFolder _data = new();
-
-    public void Dispose() => _data.Dispose();
-
     [Theory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]
     public async Task No_rule_is_broken_seriously(ColorScheme scheme)
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address, 1440, 900, scheme);
+        await using OpenPage open = await OpenPage.Open(await fixture.Browser, (await fixture.App).Address, scheme: scheme);
+        await open.StartOver();
         await open.Page.Locator("#shop summary").ClickAsync();
         await open.Page.Locator("#why-stop summary").ClickAsync();
         Assert.Empty(await Broken(open.Page, scheme));
