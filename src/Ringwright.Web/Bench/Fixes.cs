@@ -24,7 +24,7 @@ public static class Fixes
         if (sheet.Problems is [var problem, ..]) return Of(problem);
         for (int ring = 0; ring < sheet.Good.Rings.Length; ring++)
             for (int i = 0; i < sheet.Good.Rings[ring].Findings.Length; i++)
-                if (sheet.Good.Rings[ring].Findings[i].Weight != Weight.Note) return new(ring, FindingId(i), "Show what to change");
+                if (sheet.Good.Rings[ring].Findings[i].Weight != Weight.Note) return new(ring, FindingId(i), sheet.Good.Rings[ring].Findings[i].Change is null ? "Show it" : "Show what to change");
         return null;
     }
 

@@ -6,6 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>What a person does on the page, in a real browser against the real app.</summary>
+[Collection(nameof(BenchPageTests))]
 public class BenchPageTests(BrowserFixture fixture)
 {
     [Fact]

@@ -27,32 +27,37 @@
     },
   };
 
-  // While the server is away nothing can be typed, so nothing typed is lost; a restarted server needs a fresh page.
+  // While the server is away nothing can be typed, so nothing typed is lost. As soon as it answers, the page takes up its
+  // thread again; a restarted server does not know it any more, and the page is opened anew.
   document.addEventListener("DOMContentLoaded", () => {
     const bar = document.getElementById("components-reconnect-modal");
-    let waiting = false;
+    let away = false;
 
-    const reloadWhenBack = async () => {
-      if (waiting) return;
-      waiting = true;
-      for (;;) {
-        try {
-          if ((await fetch("/", { cache: "no-store" })).ok) break;
-        } catch {
-          // Not back yet.
-        }
-        await new Promise((done) => setTimeout(done, 700));
+    const answers = async () => {
+      try {
+        return (await fetch("/", { cache: "no-store" })).ok;
+      } catch {
+        return false;
       }
-      location.reload();
+    };
+
+    const comeBack = async () => {
+      while (away) {
+        if (await answers()) {
+          const known = await Blazor.reconnect().catch(() => false);
+          if (!known && away) location.reload();
+          return;
+        }
+        await new Promise((done) => setTimeout(done, 500));
+      }
     };
 
     bar.addEventListener("components-reconnect-state-changed", (event) => {
-      const state = event.detail.state;
-      const page = document.querySelector(".page");
-      if (page) page.inert = state !== "hide";
-      if (state === "show" || state === "retrying") document.body.dataset.away = "";
-      if (state === "hide") delete document.body.dataset.away;
-      if (state === "failed" || state === "rejected") reloadWhenBack();
+      const wasAway = away;
+      away = event.detail.state !== "hide";
+      document.body.toggleAttribute("data-away", away);
+      document.querySelector(".page").inert = away;
+      if (away && !wasAway) comeBack();
     });
   });
 })();
