@@ -38,8 +38,8 @@ internal static class ChoiceReport
     {
         var found = RingLevels.Of(problem, settled.Ring);
         double radius = problem.Input.Radius;
-        // Each angle is rounded by at most half a unit, and so is the target.
-        double gapRounding = (problem.PartSize + 1) / 2.0;
+        // Each angle is rounded by at most half a unit, and so is π, twice in a whole ring.
+        double gapRounding = problem.PartSize / 2.0 + 1;
         // Rounding moves one joint line against another by at most N/4 half units each way.
         double rangeRounding = problem.Places / 4.0;
         var gap = new ProvedFigure(settled.Bound.Gap >= found.Gap, after.WorstGap / radius, Radians(settled.Bound.Gap, problem.Grain, gapRounding));

@@ -11,22 +11,17 @@ internal sealed record SettledRing(int[] Taken, int[] Ring, RingLevels Bound);
 /// <summary>The three stages of a choice: gap, wander, steps.</summary>
 internal sealed class ChoosingCourse(ChoosingProblem problem, double workLimit, IProgress<ChoiceProgress>? progress, CancellationToken cancel)
 {
-    private const int OrderSteps = 200_000;
-    private const int StepMoves = 60_000;
-    // Beyond this many wedge-place pairs the program for steps proves nothing worth its time.
-    private const int MostPairsForSteps = 120;
-
     private int[] _ring = [];
 
     public SettledRing Run()
     {
         int[] taken = _ring = AsTheyCome();
         Report("worst gap", 0);
-        var (counts, gapBound) = SettleGap();
+        long gapBound = SettleGap();
         Report("joint lines", 1.0 / 3);
-        long wanderBound = SettleWander(counts);
+        (_ring, long wanderBound) = new WanderStage(problem, workLimit, cancel).Settle(_ring);
         Report("size steps", 2.0 / 3);
-        long stepBound = SettleSteps();
+        (_ring, long stepBound) = new StepStage(problem, workLimit, cancel).Settle(_ring);
         _ring = RingImages.Standard(problem, _ring);
         Report("done", 1);
         return new(taken, _ring, new(gapBound, wanderBound, stepBound));
@@ -45,70 +40,20 @@ internal sealed class ChoosingCourse(ChoosingProblem problem, double workLimit, 
     }
 
     // Ends with a ring of the least gap, in any order.
-    private (ClassCounts Counts, long Bound) SettleGap()
+    private long SettleGap()
     {
-        long gap = RingLevels.GapOf(problem, _ring);
-        var model = new SetModel(problem);
-        var run = model.LeastGap(ClassCounts.Of(problem, _ring), gap, workLimit, cancel);
-        if (!run.HasValues) return (ClassCounts.Of(problem, _ring), Math.Max(1, run.Bound));
-        var counts = model.CountsOf(run.Solver);
-        _ring = new RingFiller(problem, counts).InAnyOrder();
-        return (counts, Math.Max(1, run.Bound));
+        // One half at least is off by half of what the whole ring is off, and that is over (level − 1) grains.
+        long floor = problem.Parts == 1 ? 1 : (LeastGap(problem.Joined(), 1).Bound - 1) / 2 + 1;
+        var (counts, bound) = LeastGap(problem, floor);
+        if (counts is not null) _ring = new RingFiller(problem).InAnyOrder(counts);
+        return bound;
     }
 
-    private long SettleWander(ClassCounts counts)
+    private (ClassCounts? Counts, long Bound) LeastGap(ChoosingProblem of, long floor)
     {
-        long gap = RingLevels.GapOf(problem, _ring);
-        long most = RingLevels.WanderOf(problem, _ring);
-        var model = new SetModel(problem);
-        var run = model.LeastWanderBound(gap, most, counts, workLimit, cancel);
-        if (run.HasValues) counts = model.CountsOf(run.Solver);
-        long bound = Math.Max(1, run.Bound);
-        Keep(BestOrder(counts, bound));
-        if (RingLevels.WanderOf(problem, _ring) == bound) return bound;
-        var order = new OrderModel(problem, gap);
-        run = order.LeastWander(bound, _ring, workLimit, cancel);
-        if (run.HasValues) Keep(order.RingOf(run.Solver));
-        return Math.Max(bound, run.Bound);
-    }
-
-    private long SettleSteps()
-    {
-        _ring = StepSearch.Improve(problem, _ring, StepMoves, cancel);
-        if (problem.Wedges.Length * problem.Places > MostPairsForSteps) return 0;
-        var levels = RingLevels.Of(problem, _ring);
-        var order = new OrderModel(problem, levels.Gap);
-        var run = order.LeastSteps(levels.Wander, _ring, workLimit, cancel);
-        if (run.HasValues) _ring = order.RingOf(run.Solver);
-        return Math.Max(0, run.Bound);
-    }
-
-    // The least range for which an order is found: up by doubling, then down by halving.
-    private int[] BestOrder(ClassCounts counts, long bound)
-    {
-        var search = new OrderSearch(problem, counts);
-        var filler = new RingFiller(problem, counts);
-        long below = bound - 1, reach = 1;
-        while (search.Find(below + reach, OrderSteps, cancel) != OrderFound.Yes)
-        {
-            below += reach;
-            reach *= 2;
-        }
-
-        int[] best = filler.Fill(search.ClassAt);
-        for (long found = RingLevels.WanderOf(problem, best); found - below > 1;)
-        {
-            long middle = below + (found - below) / 2;
-            if (search.Find(middle, OrderSteps, cancel) != OrderFound.Yes) below = middle;
-            else found = RingLevels.WanderOf(problem, best = filler.Fill(search.ClassAt));
-        }
-
-        return best;
-    }
-
-    private void Keep(int[] ring)
-    {
-        if (RingLevels.WanderOf(problem, ring) < RingLevels.WanderOf(problem, _ring)) _ring = ring;
+        var model = new SetModel(of);
+        var run = model.LeastGap(floor, RingLevels.GapOf(of, _ring), ClassCounts.Of(of, _ring), workLimit, cancel);
+        return (run.HasValues ? model.CountsOf(run.Solver) : null, Math.Max(floor, run.Bound));
     }
 
     private void Report(string stage, double share) =>

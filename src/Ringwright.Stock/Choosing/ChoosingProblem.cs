@@ -24,6 +24,9 @@ internal sealed class ChoosingProblem
         Wedges = [.. input.Wedges.Select(w => Measure(w, woods)).Where(w => w.Wood >= 0).Order(MeasuredWedge.Sorting)];
         Classes = [.. Wedges.Select((w, i) => (w.Wood, w.Excess, Index: i)).GroupBy(w => (w.Wood, w.Excess))
             .Select(g => new AngleClass(g.Key.Wood, g.Key.Excess, [.. g.Select(w => w.Index)]))];
+        ClassOf = new int[Wedges.Length];
+        for (int c = 0; c < Classes.Length; c++)
+            foreach (int wedge in Classes[c].Members) ClassOf[wedge] = c;
     }
 
     public WedgeChoiceInput Input { get; }
@@ -34,6 +37,9 @@ internal sealed class ChoosingProblem
 
     /// <summary>Nominal wedge angle, nanoradians.</summary>
     public long Nominal { get; }
+
+    /// <summary>The same wedges and pattern, closed in one go: what cannot be had of the whole ring cannot be had of its halves.</summary>
+    public ChoosingProblem Joined() => Parts == 1 ? this : new(Input with { Closing = Closing.Whole });
 
     /// <summary>Step in which gaps and joint lines are compared, nanoradians.</summary>
     public long Grain { get; }
@@ -47,10 +53,16 @@ internal sealed class ChoosingProblem
     /// <summary>Wedges of one wood and one angle, which only sizes tell apart.</summary>
     public AngleClass[] Classes { get; }
 
+    /// <summary>The class of each wedge.</summary>
+    public int[] ClassOf { get; }
+
+    /// <summary>Places, from the first on, that are not the same as one before them by the pattern's repeat.</summary>
+    public int DistinctStarts => Parts == 2 ? Places : Math.Max(1, Input.Pattern.Count);
+
     public int PartSize => Places / Parts;
 
     /// <summary>What the nominal angles of a part are over its 2π or π, nanoradians.</summary>
-    public long NominalExcess => PartSize * Nominal - ToUnits(2 * Math.PI / Parts);
+    public long NominalExcess => PartSize * Nominal - 2 / Parts * ToUnits(Math.PI);
 
     public int PartOf(int place) => place / PartSize;
 

@@ -25,11 +25,8 @@ internal sealed class ClassCounts(ChoosingProblem problem)
 
     public static ClassCounts Of(ChoosingProblem problem, int[] ring)
     {
-        int[] classOf = new int[problem.Wedges.Length];
-        for (int c = 0; c < problem.Classes.Length; c++)
-            foreach (int wedge in problem.Classes[c].Members) classOf[wedge] = c;
         var counts = new ClassCounts(problem);
-        for (int k = 0; k < ring.Length; k++) counts[problem.PartOf(k), classOf[ring[k]]]++;
+        for (int k = 0; k < ring.Length; k++) counts[problem.PartOf(k), problem.ClassOf[ring[k]]]++;
         return counts;
     }
 }

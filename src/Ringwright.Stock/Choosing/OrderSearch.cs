@@ -50,25 +50,28 @@ internal sealed class OrderSearch
     /// <summary>The class at each place, after a search that found an order.</summary>
     public int[] ClassAt => [.. _classAt];
 
+    /// <summary>Steps taken so far, a measure of effort.</summary>
+    public long Steps { get; private set; }
+
     /// <summary>Looks for an order with joint lines within <paramref name="wander"/> grains.</summary>
     public OrderFound Find(long wander, int mostSteps, CancellationToken cancel)
     {
         _range = wander * _problem.Grain * _problem.Places;
         bool sure = true;
-        for (_start = 0; _start < Starts; _start++)
+        int stepsEach = Math.Max(1, mostSteps / _problem.DistinctStarts);
+        for (_start = 0; _start < _problem.DistinctStarts; _start++)
         {
             cancel.ThrowIfCancellationRequested();
             _failed.Clear();
-            _stepsLeft = mostSteps / Starts;
-            if (Place(0, 0, 0)) return OrderFound.Yes;
+            _stepsLeft = stepsEach;
+            bool found = Place(0, 0, 0);
+            Steps += stepsEach - _stepsLeft;
+            if (found) return OrderFound.Yes;
             sure &= _stepsLeft > 0;
         }
 
         return sure ? OrderFound.No : OrderFound.Unknown;
     }
-
-    // The lowest joint line may be before any place that is not the same as another by the pattern's repeat.
-    private int Starts => _problem.Parts == 2 ? _problem.Places : Math.Max(1, _problem.Input.Pattern.Count);
 
     private bool Place(int placed, long line, UInt128 state)
     {

@@ -1,7 +1,7 @@
 namespace Ringwright.Stock.Choosing;
 
 /// <summary>Turns classes at places into wedges at places, each class giving its wedges in turn.</summary>
-internal sealed class RingFiller(ChoosingProblem problem, ClassCounts counts)
+internal sealed class RingFiller(ChoosingProblem problem)
 {
     public int[] Fill(int[] classAt)
     {
@@ -10,7 +10,7 @@ internal sealed class RingFiller(ChoosingProblem problem, ClassCounts counts)
     }
 
     /// <summary>The wedges counted, at places of their wood and part, in no particular order.</summary>
-    public int[] InAnyOrder()
+    public int[] InAnyOrder(ClassCounts counts)
     {
         int[,] placed = new int[problem.Parts, problem.Classes.Length];
         int[] classAt = new int[problem.Places];

@@ -25,12 +25,13 @@ internal sealed class SetModel
         AddStock();
         _partExcess = [.. Enumerable.Range(0, problem.Parts).Select(PartSum)];
         _sum = LinearExpr.Sum(_partExcess);
+        AddHalvesOrder();
     }
 
-    /// <summary>Least worst gap in grains, at most that of the hint.</summary>
-    public SolverRun LeastGap(ClassCounts hint, long hintGap, double workLimit, CancellationToken cancel)
+    /// <summary>Least worst gap in grains, between <paramref name="floor"/> and <paramref name="most"/>.</summary>
+    public SolverRun LeastGap(long floor, long most, ClassCounts hint, double workLimit, CancellationToken cancel)
     {
-        var gap = _model.NewIntVar(1, hintGap, "gap");
+        var gap = _model.NewIntVar(floor, most, "gap");
         foreach (var excess in _partExcess) AddWithin(excess + _problem.NominalExcess, gap * _problem.Grain);
         _model.Minimize(gap);
         Hint(hint);
@@ -38,29 +39,35 @@ internal sealed class SetModel
     }
 
     /// <summary>
-    /// With the gap held, the least range of the joint lines that no order of the set can go below: the largest single deviation from
-    /// the mean, what the halves are off the mean, and what runs of one wood add up to on average.
+    /// With no part off by more than <paramref name="gapLimit"/> nanoradians, the least range of the joint lines that no order of the
+    /// set can go below: the largest single deviation from the mean, what the halves are off the mean, and what runs of whole woods add
+    /// up to on average. Between <paramref name="floor"/> and <paramref name="most"/> grains.
     /// </summary>
-    public SolverRun LeastWanderBound(long gap, long most, ClassCounts hint, double workLimit, CancellationToken cancel)
+    public SolverRun LeastWanderBound(long gapLimit, long floor, long most, ClassCounts hint, double workLimit, CancellationToken cancel)
     {
-        foreach (var excess in _partExcess) AddWithin(excess + _problem.NominalExcess, LinearExpr.Constant(gap * _problem.Grain));
-        var wander = _model.NewIntVar(1, most, "wander");
-        var range = wander * (_problem.Grain * _problem.Places);
-        for (int c = 0; c < _problem.Classes.Length; c++) AddSingle(c, range);
-        if (_problem.Parts == 2) AddWithin(_problem.Places * _partExcess[0] - _problem.PartSize * _sum, range);
-        else AddRuns(wander);
+        var wander = _model.NewIntVar(floor, most, "wander");
+        AddWanderBound(gapLimit, wander);
         _model.Minimize(wander);
         Hint(hint);
         return SolverRun.Minimise(_model, workLimit, cancel);
     }
 
+    /// <summary>Sets whose bound of the range is at most <paramref name="wander"/> grains, up to a number of them.</summary>
+    public SetList Sets(long gapLimit, long wander, int most, double workLimit, CancellationToken cancel)
+    {
+        AddWanderBound(gapLimit, LinearExpr.Constant(wander));
+        return SolverRun.Enumerate(_model, CountsOf, most, workLimit, cancel);
+    }
+
     /// <summary>The counts of a solved run.</summary>
-    public ClassCounts CountsOf(CpSolver solver)
+    public ClassCounts CountsOf(CpSolver solver) => CountsOf(n => solver.Value(n));
+
+    private ClassCounts CountsOf(Func<IntVar, long> value)
     {
         var counts = new ClassCounts(_problem);
         for (int part = 0; part < _problem.Parts; part++)
             for (int c = 0; c < _problem.Classes.Length; c++)
-                counts[part, c] = (int)solver.Value(_counts[part, c]);
+                counts[part, c] = (int)value(_counts[part, c]);
         return counts;
     }
 
@@ -77,12 +84,29 @@ internal sealed class SetModel
         for (int c = 0; c < _problem.Classes.Length; c++) _model.Add(_counts[0, c] + _counts[1, c] <= _problem.Classes[c].Members.Length);
     }
 
+    // Where both halves want the same woods they may change places; one way round is enough.
+    private void AddHalvesOrder()
+    {
+        bool alike = _problem.Parts == 2 && Enumerable.Range(0, _problem.PartSize).All(k => _problem.PlaceWoods[k] == _problem.PlaceWoods[k + _problem.PartSize]);
+        if (alike) _model.Add(_partExcess[0] <= _partExcess[1]);
+    }
+
+    private void AddWanderBound(long gapLimit, LinearExpr wander)
+    {
+        foreach (var excess in _partExcess) AddWithin(excess + _problem.NominalExcess, LinearExpr.Constant(gapLimit));
+        var range = wander * (_problem.Grain * _problem.Places);
+        for (int c = 0; c < _problem.Classes.Length; c++) AddSingle(c, range);
+        if (_problem.Parts == 2) AddWithin(_problem.Places * _partExcess[0] - _problem.PartSize * _sum, range);
+        else AddRuns(wander);
+    }
+
     private void AddSingle(int c, LinearExpr range)
     {
         for (int part = 0; part < _problem.Parts; part++)
         {
             var used = _model.NewBoolVar($"u{part}_{c}");
             _model.Add(_counts[part, c] <= _problem.Classes[c].Members.Length * used);
+            _model.Add(_counts[part, c] >= used);
             var off = LinearExpr.Constant(_problem.Places * _problem.Classes[c].Excess) - _sum;
             _model.Add(off <= range).OnlyEnforceIf(used);
             _model.Add(-off <= range).OnlyEnforceIf(used);
@@ -90,7 +114,7 @@ internal sealed class SetModel
     }
 
     // A run that holds all places of its woods within one repeat of the pattern: over all repeats its sums average to what those woods sum to.
-    private void AddRuns(IntVar wander)
+    private void AddRuns(LinearExpr wander)
     {
         int length = _problem.Input.Pattern.Count;
         for (int start = 0; start < length; start++)
@@ -101,7 +125,7 @@ internal sealed class SetModel
             }
     }
 
-    private void AddRun(List<int> woods, int size, IntVar wander)
+    private void AddRun(List<int> woods, int size, LinearExpr wander)
     {
         int repeats = _problem.Places / _problem.Input.Pattern.Count;
         var sum = LinearExpr.Sum(woods.Select(wood => ExcessOf(0, OfWood(0, wood))));
