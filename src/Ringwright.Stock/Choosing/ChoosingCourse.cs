@@ -42,9 +42,22 @@ internal sealed class ChoosingCourse(ChoosingProblem problem, double workLimit, 
     // Ends with a ring of the least gap, in any order.
     private long SettleGap()
     {
-        // One half at least is off by half of what the whole ring is off, and that is over (level − 1) grains.
-        long floor = problem.Parts == 1 ? 1 : (LeastGap(problem.Joined(), 1).Bound - 1) / 2 + 1;
-        var (counts, bound) = LeastGap(problem, floor);
+        var joined = problem.Joined();
+        var (counts, bound) = LeastGap(joined, 1);
+        if (problem.Parts == 2)
+        {
+            // One half at least is off by half of what the whole ring is off, and that is over (level − 1) grains.
+            bound = (bound - 1) / 2 + 1;
+            int[] whole = counts is null ? _ring : new RingFiller(joined).InAnyOrder(counts);
+            if (HalvesDeal.Find(problem, whole, bound * problem.Grain) is { } dealt)
+            {
+                _ring = dealt;
+                return bound;
+            }
+
+            (counts, bound) = LeastGap(problem, bound);
+        }
+
         if (counts is not null) _ring = new RingFiller(problem).InAnyOrder(counts);
         return bound;
     }

@@ -17,7 +17,8 @@ internal sealed class ChoosingProblem
         Places = input.Places;
         Parts = input.Closing == Closing.Halves ? 2 : 1;
         Nominal = ToUnits(2 * Math.PI / Places);
-        Grain = Math.Max(1, (long)(input.GapStep / input.Radius * UnitsPerRadian));
+        // A radian at most, so that no product runs over.
+        Grain = (long)Math.Clamp(input.GapStep / input.Radius * UnitsPerRadian, 1, UnitsPerRadian);
         var woods = input.Pattern.Select(Name).Distinct().Order(StringComparer.Ordinal).ToList();
         PlaceWoods = [.. Enumerable.Range(0, Places).Select(k => input.WoodAt(k) is { } wood ? woods.IndexOf(Name(wood)) : 0)];
         Woods = Math.Max(1, woods.Count);

@@ -15,7 +15,7 @@ internal sealed class StepStage(ChoosingProblem problem, double workLimit, Cance
     public (int[] Ring, long Bound) Settle(int[] ring)
     {
         ring = StepSearch.Improve(problem, ring, Moves, cancel);
-        if (problem.Places > MostPlacesToProve) return (ring, SpreadBound());
+        if (problem.Places > MostPlacesToProve || problem.Wedges.Length > TourSearch.MostWedges) return (ring, SpreadBound());
         var levels = RingLevels.Of(problem, ring);
         var list = new SetModel(problem).Sets(levels.Gap * problem.Grain, levels.Wander, MostSets, workLimit, cancel);
         var search = new TourSearch(problem, ring, levels, TourSteps, cancel);

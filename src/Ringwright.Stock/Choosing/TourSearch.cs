@@ -6,6 +6,9 @@ namespace Ringwright.Stock.Choosing;
 /// </summary>
 internal sealed class TourSearch(ChoosingProblem problem, int[] best, RingLevels levels, int mostSteps, CancellationToken cancel)
 {
+    /// <summary>The most wedges it can tell apart.</summary>
+    public const int MostWedges = 64;
+
     private readonly long _range = levels.Wander * problem.Grain * problem.Places;
     private readonly int[] _order = new int[problem.Places];
     private readonly Dictionary<(UInt128 Used, int Last), long> _shortest = [];
@@ -48,7 +51,8 @@ internal sealed class TourSearch(ChoosingProblem problem, int[] best, RingLevels
         if (!fits || _stepsLeft-- <= 0) return;
         _left[part, c]--;
         _order[placed] = wedge;
-        GoOn(placed + 1, used | (UInt128.One << wedge), line, steps);
+        // The half a wedge went to is part of the state: it decides what is left for the halves.
+        GoOn(placed + 1, used | (UInt128.One << (part * MostWedges + wedge)), line, steps);
         _left[part, c]++;
     }
 
@@ -67,7 +71,7 @@ internal sealed class TourSearch(ChoosingProblem problem, int[] best, RingLevels
         if (_shortest.TryGetValue((used, last), out long known) && known <= steps) return;
         _shortest[(used, last)] = steps;
         for (int wedge = 0; wedge < problem.Wedges.Length; wedge++)
-            if ((used >> wedge & 1) == 0) Try(wedge, placed, used, line, steps + StepBetween(last, wedge));
+            if (((used >> wedge | used >> (MostWedges + wedge)) & 1) == 0) Try(wedge, placed, used, line, steps + StepBetween(last, wedge));
     }
 
     private long StepBetween(int one, int other) => problem.Wedges[one].StepTo(problem.Wedges[other]);

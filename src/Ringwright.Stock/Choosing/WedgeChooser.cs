@@ -3,9 +3,9 @@ using Ringwright.Core.Fitting;
 namespace Ringwright.Stock.Choosing;
 
 /// <summary>
-/// The chooser on OR-Tools' CP-SAT. Set first: integer programs find the least worst gap and a bound of the wander under it. Then the
-/// order: an exhaustive search within the bound; where it does not meet the bound, one program for set and order at once, up to a
-/// limit. What is not proved within the limits is said so.
+/// The chooser on OR-Tools' CP-SAT. Set first: integer programs find the least worst gap, and under it the least wander that any order
+/// could have. Then the order: an exhaustive search within that bound; where one set has no such order, the others in turn. The steps
+/// come last and are proved on small rings only. What is not proved within the limits is said so.
 /// </summary>
 /// <param name="workLimit">
 /// Limit of each program in the solver's own count of work, near a second each on a common machine; the same everywhere, so the answer is too.

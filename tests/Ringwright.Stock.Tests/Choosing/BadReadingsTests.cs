@@ -22,6 +22,7 @@ public class BadReadingsTests
         Assert.Equal("wedge 3: a rim reading of -2 mm cannot be; a length above 0 mm can.", Refusal(WithThird(w => w with { Rim = -2 })));
         Assert.Equal("wedge 3: a depth of Infinity mm cannot be; a length above 0 mm can.", Refusal(WithThird(w => w with { Depth = double.PositiveInfinity })));
         Assert.Equal("wedge 3: the tip of 5 mm is not narrower than the rim of 4 mm; the rim is the wider end.", Refusal(WithThird(w => w with { Rim = 4, Tip = 5 })));
+        Assert.Equal("wedge 3: its wood is not said; a name such as maple is needed.", Refusal(WithThird(w => w with { Wood = " " })));
         Assert.Equal("wedge 7: this number is on more than one wedge; each wedge needs its own.", Refusal(WithThird(w => w with { Number = 7 })));
     }
 

@@ -31,6 +31,7 @@ public static class WedgeChoiceChecks
     private static void CheckPattern(WedgeChoiceInput input)
     {
         int length = input.Pattern.Count;
+        if (input.Pattern.Any(string.IsNullOrWhiteSpace)) throw new BadInputException("pattern", "a place in it has no wood", "each needs a name such as maple");
         if (length > 0 && input.Places % length != 0)
             throw new BadInputException("pattern", $"its {length} woods do not repeat evenly in {input.Places} places", $"a length that divides {input.Places} is needed");
     }
@@ -38,6 +39,7 @@ public static class WedgeChoiceChecks
     private static void CheckWedge(CaliperReading wedge)
     {
         string where = $"wedge {wedge.Number}";
+        if (string.IsNullOrWhiteSpace(wedge.Wood)) throw new BadInputException(where, "its wood is not said", "a name such as maple is needed");
         NeedPositive(where, "a rim reading", wedge.Rim);
         NeedPositive(where, "a tip reading", wedge.Tip);
         if (wedge.Depth is { } depth) NeedPositive(where, "a depth", depth);
