@@ -17,7 +17,10 @@ internal sealed class ChoosingCourse(ChoosingProblem problem, double workLimit, 
     {
         int[] taken = _ring = AsTheyCome();
         Report("worst gap", 0);
+        // Not from the wedges as they come, or their order on the bench would decide between equals.
+        _ring = AsSorted();
         long gapBound = SettleGap();
+        if (RingLevels.GapOf(problem, taken) < RingLevels.GapOf(problem, _ring)) _ring = taken;
         Report("joint lines", 1.0 / 3);
         (_ring, long wanderBound) = new WanderStage(problem, workLimit, cancel).Settle(_ring);
         Report("size steps", 2.0 / 3);
@@ -36,6 +39,17 @@ internal sealed class ChoosingCourse(ChoosingProblem problem, double workLimit, 
             var next = left.First(w => problem.Input.Suits(w, k));
             left.Remove(next);
             return wedges[next.Number];
+        })];
+    }
+
+    private int[] AsSorted()
+    {
+        var left = Enumerable.Range(0, problem.Wedges.Length).ToList();
+        return [.. problem.PlaceWoods.Select(wood =>
+        {
+            int next = left.First(i => problem.Wedges[i].Wood == wood);
+            left.Remove(next);
+            return next;
         })];
     }
 
