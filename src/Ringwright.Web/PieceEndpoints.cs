@@ -1,6 +1,9 @@
 using System.Text;
 using Ringwright.Core.Documents;
+using Ringwright.Core.Measures;
+using Ringwright.Paper.JobSheets;
 using Ringwright.Web.Bench;
+using PaperSize = Ringwright.Paper.Sheets.PaperSize;
 
 namespace Ringwright.Web;
 
@@ -17,11 +20,13 @@ internal static class PieceEndpoints
             Sheet sheet = bench.Now;
             return Results.File(Encoding.UTF8.GetBytes(DocumentJson.Write(sheet.Good.Piece)), "application/json", FileName(sheet, ".json"));
         });
-        if (app.Services.GetService<IJobSheets>() is not IJobSheets sheets) return;
         app.MapGet(JobSheetPath, (Workbench bench) =>
         {
             Sheet sheet = bench.Now;
-            return Results.File(sheets.Pdf(sheet.Good, sheet.Style), "application/pdf");
+            PaperSize paper = sheet.Style.Unit == LengthUnit.Inch ? PaperSize.Letter : PaperSize.A4;
+            using var pdf = new MemoryStream();
+            JobSheet.WritePdf(sheet.Good, sheet.Style, paper, DateOnly.FromDateTime(DateTime.Now), pdf);
+            return Results.File(pdf.ToArray(), "application/pdf");
         });
     }
 

@@ -17,7 +17,7 @@ internal static class WebServer
     // One keystroke or a part of an uploaded file; a circuit needs no more at once.
     private const int LargestMessage = 64 * 1024;
 
-    public static WebApplication Build(int port, string dataFolder, Action<IServiceCollection>? more = null)
+    public static WebApplication Build(int port, string dataFolder)
     {
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, ApplicationName = "Ringwright.Web" });
         builder.WebHost.UseStaticWebAssets();
@@ -33,7 +33,6 @@ internal static class WebServer
         // Keys live in memory only; nothing is persisted that would need encrypting.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, dataFolder);
-        more?.Invoke(builder.Services);
         WebApplication app = builder.Build();
         Use(app);
         return app;

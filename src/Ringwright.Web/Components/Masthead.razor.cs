@@ -1,5 +1,4 @@
 using System.Text;
-using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Ringwright.Core;
 using Ringwright.Web.Bench;
@@ -11,12 +10,6 @@ public partial class Masthead
 {
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
     private string? _refused;
-
-    /// <summary>The app's services; job sheets are among them or not.</summary>
-    [Inject]
-    public required IServiceProvider Services { get; set; }
-
-    private IJobSheets? JobSheets => Services.GetService<IJobSheets>();
 
     private FieldProblem? NameProblem => Sheet.Problems.FirstOrDefault(p => p.Key == Refusals.NameKey);
 
