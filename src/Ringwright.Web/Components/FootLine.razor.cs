@@ -20,7 +20,7 @@ public partial class FootLine
         : Sheet.Problems.Length == 1 ? "One value cannot be used. Picture and figures are of the last good values."
         : $"{Sheet.Problems.Length} values cannot be used. Picture and figures are of the last good values.";
 
-    private string Mark => !Sheet.IsCurrent ? "Wait" : Doubtful ? "Doubt" : "Yes";
+    private string Mark => !Sheet.IsCurrent ? "Wait" : Doubtful ? "Doubt" : "Can do";
 
     private string Class => "foot-" + Mark.ToLowerInvariant();
 

@@ -69,7 +69,7 @@ public class BenchPageTests(BrowserFixture fixture)
         await open.Page.GetByRole(AriaRole.Button, new() { Name = "Go to Kerf" }).ClickAsync();
         await Expect(open.Field("saw-kerf")).ToBeFocusedAsync();
         await open.Field("saw-kerf").FillAsync("1.2 mm");
-        await Expect(open.Page.Locator(".foot-mark")).ToHaveTextAsync("Yes");
+        await Expect(open.Page.Locator(".foot-mark")).ToHaveTextAsync("Can do");
     }
 
     [Fact]
