@@ -73,6 +73,9 @@ public static class CommandLine
             config.AddCommand<FitCommand>("fit")
                 .WithDescription("Saw, sand and dry-fit many rings in simulation: how wide the joints gape and what is worth improving.")
                 .WithExample("fit", "examples/walnut-ring.json", "--rings", "500");
+            config.AddCommand<ChooseCommand>("choose")
+                .WithDescription("Which of the measured wedges to glue, in which order, for the least gap.")
+                .WithExample("choose", "examples/caliper-readings.csv", "--segments", "12", "--depth", "\"8 mm\"", "--radius", "\"9.5 mm\"", "--woods", "maple,padauk");
             config.AddCommand<ReachCommand>("reach")
                 .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
                 .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");
