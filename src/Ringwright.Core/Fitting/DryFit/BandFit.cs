@@ -11,7 +11,6 @@ namespace Ringwright.Core.Fitting;
 internal sealed class BandFit
 {
     private const int MostSteps = 80;
-    private const int MostTrials = 6;
     private const double EndComplementarity = 1e-13;
     private const double EndMismatch = 1e-10;
     private const double EndImbalance = 1e-7;
@@ -27,9 +26,6 @@ internal sealed class BandFit
     private BandBend[] _bends = [];
     private bool[] _isPulling = [];
     private Vector3D[] _gradient = [];
-    private Vector3D[] _span = [];
-    private Vector3D[] _spanBefore = [];
-    private Symmetric3[] _spanCurvature = [];
     private Vector3D[] _change = [];
 
     /// <summary>The shapes.</summary>
@@ -64,6 +60,7 @@ internal sealed class BandFit
             if (!Advance()) return false;
         }
 
+        Layout.Place(Model, States);
         return false;
     }
 
@@ -74,14 +71,12 @@ internal sealed class BandFit
         {
             (_states, _pulls, _bends, _isPulling) = (new JointState[n], new BandPull[n], new BandBend[n], new bool[n]);
             (_gradient, _change) = (new Vector3D[n], new Vector3D[n]);
-            (_span, _spanBefore, _spanCurvature) = (new Vector3D[n], new Vector3D[n], new Symmetric3[n]);
         }
 
         Array.Clear(_closing);
         double turn = ((2 * Math.PI) - Model.AngleSum) / n;
         double least = double.PositiveInfinity;
         for (int j = 0; j < n; j++) _states[j] = new(0, turn, 0);
-
         Clearances.Evaluate(Model, States);
         for (int j = 0; j < n; j++)
             foreach (JointRow row in Clearances.Of(j)) least = Math.Min(least, row.Clearance);
@@ -90,17 +85,9 @@ internal sealed class BandFit
         Clearances.Evaluate(Model, States);
         Clearances.Begin();
         _isPulling.AsSpan(0, n).Clear();
-        LayOut();
     }
 
     private Vector2D Step(int j) => new(_states[j].Across, _states[j].Along);
-
-    /// <summary>Lays the ring out and wraps the band around it.</summary>
-    private void LayOut()
-    {
-        Layout.Place(Model, States);
-        Band.Wrap(Model, Layout, _bends, _span, _spanCurvature);
-    }
 
     /// <summary>Where the band has come to touch a joint, its pull is taken up there; where it has left, it is dropped.</summary>
     private void TakeUpBand()
@@ -118,13 +105,13 @@ internal sealed class BandFit
     private void Linearise()
     {
         int n = Model.Count;
+        Layout.Place(Model, States);
         Clearances.Evaluate(Model, States);
-        TakeUpBand();
         _system.Reset(n, 3);
+        Band.Wrap(Model, Layout, _bends, _gradient, _system.Blocks);
+        TakeUpBand();
         for (int j = 0; j < n; j++)
         {
-            _gradient[j] = _span[j];
-            _system.Blocks[j].Add(_spanCurvature[j]);
             if (_isPulling[j]) _pulls[j].AddTo(ref _gradient[j], ref _system.Blocks[j]);
             _sharing.AddDerivatives(_states[j], Model.TipX(j), ref _gradient[j], ref _system.Blocks[j]);
             Couple(j);
@@ -229,23 +216,6 @@ internal sealed class BandFit
         slack *= Restraint();
         if (!double.IsFinite(slack + force)) return false;
         for (int r = 0; r < 3; r++) _closing[r] += force * _system.Multipliers[r];
-        double foreseen = 0;
-        for (int j = 0; j < Model.Count; j++) foreseen += _spanCurvature[j].Along(_change[j]);
-        (_span, _spanBefore) = (_spanBefore, _span);
-        Shift(slack, force);
-        for (int trial = 0; trial < MostTrials; trial++)
-        {
-            double kept = Kept(slack, foreseen);
-            if (kept == 1) break;
-            Shift((kept - 1) * slack, 0);
-            slack *= kept;
-        }
-
-        return true;
-    }
-
-    private void Shift(double slack, double force)
-    {
         for (int j = 0; j < Model.Count; j++)
         {
             _states[j] = _states[j].Moved(slack, _change[j], Model.TipX(j));
@@ -253,19 +223,7 @@ internal sealed class BandFit
         }
 
         Clearances.Move(slack, force);
-        LayOut();
-    }
-
-    /// <summary>
-    /// How much of the step just taken to keep. The band may have come to lie on other corners and be stiffer than
-    /// foreseen; if what was not foreseen is more than half of all the stiffness the step reckoned with, it went too far.
-    /// </summary>
-    private double Kept(double part, double foreseen)
-    {
-        double excess = -part * part * foreseen;
-        for (int j = 0; j < Model.Count; j++) excess += part * (_span[j] - _spanBefore[j]).Dot(_change[j]);
-        double reckoned = part * part * _system.Energy;
-        return excess > reckoned / 2 ? Math.Max(0.1, reckoned / (reckoned + excess)) : 1;
+        return true;
     }
 
     /// <summary>The fraction of the step that stays where linearising means something; NaN if the step is not a number.</summary>

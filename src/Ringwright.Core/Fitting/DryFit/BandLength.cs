@@ -31,13 +31,12 @@ internal sealed class BandLength
     /// Wraps the band and tells for every joint where it bends over it (<paramref name="bends"/>), and what of the band's
     /// length the bends leave out: an edge that passes over corners pulls with its lever on the joints it spans, and
     /// wholly on those it does not touch (<paramref name="gradient"/>), and it stiffens all of them
-    /// (<paramref name="curvature"/>; several joints are bounded from above by a form that does not couple them).
+    /// (added to <paramref name="curvature"/>; several joints are bounded from above by a form that does not couple them).
     /// </summary>
     public void Wrap(RingModel model, RingLayout layout, Span<BandBend> bends, Span<Vector3D> gradient, Span<Symmetric3> curvature)
     {
         bends[..model.Count].Clear();
         gradient[..model.Count].Clear();
-        curvature[..model.Count].Clear();
         int size = Wrap(model, layout);
         for (int e = 0; e < size; e++)
         {

@@ -17,9 +17,6 @@ internal sealed class CoupledSystem
     private double[] _softness = [];
     private double[] _multipliers = [];
 
-    /// <summary>d' K d of the last solve: the curvature the system saw along its solution.</summary>
-    public double Energy { get; private set; }
-
     /// <summary>The matrix of each joint, to be filled before <see cref="Factor"/>.</summary>
     public Span<Symmetric3> Blocks => _blocks.AsSpan(0, _joints);
 
@@ -72,13 +69,11 @@ internal sealed class CoupledSystem
         }
 
         SolveDense();
-        Energy = 0;
         for (int j = 0; j < _joints; j++)
         {
             Vector3D b = right[j];
             for (int r = 0; r < _rows; r++) b -= _multipliers[r] * _coupling[(j * _rows) + r];
             right[j] = _blocks[j].Solve(b);
-            Energy += b.Dot(right[j]);
         }
     }
 

@@ -11,8 +11,9 @@ namespace Ringwright.Core.Fitting;
 internal static class JointContacts
 {
     /// <summary>
-    /// Ends of two faces this close, mm, count as even, and this wedge's corner is asked: with rims in line, rounding
-    /// would otherwise swap corner and face from step to step. It costs at most this times the joint's opening angle.
+    /// Ends of two faces this close, mm, count as even: the corners meet each other, and the mean of both directions
+    /// holds. With rims in line, rounding would otherwise swap corner and face from step to step. It costs at most this
+    /// times the joint's opening angle.
     /// </summary>
     private const double EvenEnds = 1e-7;
 
@@ -39,11 +40,11 @@ internal static class JointContacts
     {
         ref readonly FaceSide a = ref model.Plus(joint);
         ref readonly FaceSide b = ref model.Minus(model.Next(joint));
-        var pair = new FacePair(model, Main(top ? a.Top : a.Bottom), Main(top ? b.Top : b.Bottom), state, model.TipX(joint));
+        var pair = new FacePair(model, Read(top ? a.Top : a.Bottom), Read(top ? b.Top : b.Bottom), state, model.TipX(joint));
         return (pair.Rim().Clearance, pair.Tip().Clearance);
     }
 
-    private static FaceSpan Main(FaceSpan span) => new(span.Start + span.Main, 1, 0);
+    private static FaceSpan Read(FaceSpan span) => new(span.ReadStart, span.ReadEdges, span.ReadStart, span.ReadEdges);
 
     private static int Level(FacePair pair, Span<JointRow> rows)
     {
@@ -67,11 +68,9 @@ internal static class JointContacts
 
         public FaceSpan B { get; } = b;
 
-        public JointRow Tip() =>
-            _points[A.Start].X >= Placed(_points[B.Start]).X - EvenEnds ? CornerOfA(0) : CornerOfB(0);
+        public JointRow Tip() => AtEnd(Placed(_points[B.Start]).X - _points[A.Start].X, 0, 0);
 
-        public JointRow Rim() =>
-            _points[A.Start + A.Edges].X <= Placed(_points[B.Start + B.Edges]).X + EvenEnds ? CornerOfA(A.Edges) : CornerOfB(B.Edges);
+        public JointRow Rim() => AtEnd(_points[A.Start + A.Edges].X - Placed(_points[B.Start + B.Edges]).X, A.Edges, B.Edges);
 
         public JointRow CornerOfB(int k)
         {
@@ -89,6 +88,16 @@ internal static class JointContacts
             Vector2D n = _normals[edge];
             Vector2D seen = Turned(n);
             return new(-n.Dot(place - _points[edge]), JointState.ByEnds(seen.Y, place.Cross(n), seen.X, _tipX));
+        }
+
+        /// <summary>The clearance at an end where A's face reaches <paramref name="farther"/> mm farther than B's.</summary>
+        private JointRow AtEnd(double farther, int cornerOfA, int cornerOfB)
+        {
+            if (farther > EvenEnds) return CornerOfB(cornerOfB);
+            if (farther < -EvenEnds) return CornerOfA(cornerOfA);
+            JointRow a = CornerOfA(cornerOfA);
+            JointRow b = CornerOfB(cornerOfB);
+            return new((a.Clearance + b.Clearance) / 2, 0.5 * (a.Gradient + b.Gradient));
         }
 
         private int EdgeUnder(FaceSpan span, double x)

@@ -3,8 +3,11 @@ using Ringwright.Core.Geometry;
 
 namespace Ringwright.Core.Fitting;
 
-/// <summary>Where the points and edges of one face at one level stand in the model's pool, and which edge is the face proper.</summary>
-internal readonly record struct FaceSpan(int Start, int Edges, int Main);
+/// <summary>
+/// Where the points and edges of one face at one level stand in the model's pool; openings are read between the ends of
+/// <see cref="ReadEdges"/> edges from <see cref="ReadStart"/> on.
+/// </summary>
+internal readonly record struct FaceSpan(int Start, int Edges, int ReadStart, int ReadEdges);
 
 /// <summary>One side of a wedge: its joint frame (in the wedge's frame) and its face at the bottom and top in that joint frame.</summary>
 internal readonly record struct FaceSide(WedgePose Frame, FaceSpan Bottom, FaceSpan Top);
@@ -123,20 +126,19 @@ internal sealed class RingModel
         if (mainBottom < 0 || mainTop < 0)
             throw new BadInputException($"Wedge {i + 1}", $"no face looks towards {(plus ? "+y" : "-y")}", "give sections with the rim towards +x and a face on either side");
 
-        Vector2D face = FaceChain.Edge(bottom, mainBottom) + FaceChain.Edge(top, mainTop);
-        if (plus) face = -face;
+        Vector2D face = FaceChain.Chord(bottom, plus) + FaceChain.Chord(top, plus);
         double angle = Math.Atan2(face.Y, face.X);
-        Vector2D outward = Vector2D.AtAngle(plus ? Math.PI / Count : -Math.PI / Count);
-        var frame = new WedgePose(0.5 * (Farthest(bottom, outward) + Farthest(top, outward)), angle);
+        var frame = new WedgePose(0.5 * (Farthest(bottom, face) + Farthest(top, face)), angle);
         FaceSpan low = LoadFace(bottom, mainBottom, frame, plus);
         return new(frame, low, wedge.IsUpright ? low : LoadFace(top, mainTop, frame, plus));
     }
 
     private FaceSpan LoadFace(ImmutableArray<Vector2D> corners, int main, WedgePose frame, bool plus)
     {
-        (int first, int count) = FaceChain.Extent(corners, main);
-        int before = ((main - first) + corners.Length) % corners.Length;
-        var span = new FaceSpan(_used, count, plus ? count - 1 - before : before);
+        (int first, int count) = FaceChain.Extent(corners, main, FaceChain.Touching);
+        (int readFirst, int readCount) = FaceChain.Extent(corners, main, FaceChain.Reading);
+        int before = (readFirst - first + corners.Length) % corners.Length;
+        var span = new FaceSpan(_used, count, _used + (plus ? count - before - readCount : before), readCount);
         Reserve(count + 1);
         for (int k = 0; k <= count; k++)
         {
@@ -154,7 +156,7 @@ internal sealed class RingModel
         return span;
     }
 
-    private double TipEnd(FaceSpan face) => _points[face.Start + face.Main].X;
+    private double TipEnd(FaceSpan face) => _points[face.ReadStart].X;
 
     private void Reserve(int more)
     {

@@ -33,21 +33,6 @@ internal struct Symmetric3
         _a22 += value;
     }
 
-    /// <summary>Adds another matrix (neither factored).</summary>
-    public void Add(in Symmetric3 other)
-    {
-        _a00 += other._a00;
-        _a10 += other._a10;
-        _a20 += other._a20;
-        _a11 += other._a11;
-        _a21 += other._a21;
-        _a22 += other._a22;
-    }
-
-    /// <summary>v' A v, before <see cref="Factor"/>.</summary>
-    public readonly double Along(Vector3D v) =>
-        (v.X * ((_a00 * v.X) + (2 * ((_a10 * v.Y) + (_a20 * v.Z))))) + (v.Y * ((_a11 * v.Y) + (2 * _a21 * v.Z))) + (_a22 * v.Z * v.Z);
-
     /// <summary>Replaces the positive definite matrix by its factors; false when a pivot is not positive.</summary>
     public bool Factor()
     {
