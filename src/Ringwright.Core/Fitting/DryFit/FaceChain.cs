@@ -28,7 +28,7 @@ internal static class FaceChain
             Vector2D edge = Edge(corners, i);
             double length = edge.Length;
             double sideways = (plusSide ? -edge.X : edge.X) / length;
-            if (length <= longest || sideways < 0.02 || edge.Y / length > 0.4) continue;
+            if (length <= longest || sideways < 0.25 || edge.Y / length > 0.4) continue;
             best = i;
             longest = length;
         }
