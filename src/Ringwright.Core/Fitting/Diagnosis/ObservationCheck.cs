@@ -1,0 +1,35 @@
+namespace Ringwright.Core.Fitting;
+
+/// <summary>Refuses readings that cannot be.</summary>
+internal static class ObservationCheck
+{
+    public static void All(IReadOnlyList<FitObservation> observations, DiagnosedRing ring)
+    {
+        if (observations.Count == 0) throw new BadInputException("Diagnosis", "there is no reading", "give at least one opening or wedge angle");
+        for (int i = 0; i < observations.Count; i++) One(observations[i], $"Diagnosis, reading {i + 1}", ring);
+    }
+
+    private static void One(FitObservation observation, string where, DiagnosedRing ring)
+    {
+        Require(observation.Sd > 0 && double.IsFinite(observation.Sd), where, "its uncertainty", observation.Sd, "give more than 0");
+        double gap = observation switch
+        {
+            GatheredGap g => g.Gap,
+            BandedGap b => b.Gap,
+            HalfRingGap h => h.Gap,
+            _ => 0,
+        };
+        Require(gap >= 0 && gap <= ring.RimRadius, where, "the opening", gap, "give mm from 0 to the rim radius");
+        if (observation is BandedGap banded)
+            Require(banded.Joint >= 0 && banded.Joint < ring.Segments, where, "the joint", banded.Joint, "count joints from 0 to one less than the segments");
+        if (observation is HalfRingGap)
+            Require(ring.Segments % 2 == 0, where, "half of the segments", ring.Segments, "only an even number has halves");
+        if (observation is WedgeAngleReading angle)
+            Require(angle.Angle > 0 && angle.Angle < Math.PI, where, "the wedge angle", angle.Angle, "give radians between 0 and pi");
+    }
+
+    private static void Require(bool holds, string where, string what, double value, string right)
+    {
+        if (!holds) throw new BadInputException(where, FormattableString.Invariant($"{what} cannot be {value:0.####}"), right);
+    }
+}
