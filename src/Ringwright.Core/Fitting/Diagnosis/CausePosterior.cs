@@ -14,8 +14,7 @@ internal sealed class CausePosterior
     private readonly DiagnosedRing _ring;
     private readonly DiagnosisPriors _priors;
 
-    /// <summary>Weighs the observations.</summary>
-    public CausePosterior(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors)
+    private CausePosterior(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors)
     {
         (_ring, _priors) = (ring, priors);
         _parts = [.. CauseSigns.All.Select(s => new SignedPosterior(observations, ring, priors, s))];
@@ -25,6 +24,14 @@ internal sealed class CausePosterior
         _weights = [.. raw.Select(w => w / raw.Sum())];
         Best = _parts[Array.IndexOf(_weights, _weights.Max())];
     }
+
+    /// <summary>Weighs the observations, and what they leave unsaid.</summary>
+    /// <param name="observations">What is weighed.</param>
+    /// <param name="all">All that was told, of which some may be left out of the weighing.</param>
+    /// <param name="ring">The ring.</param>
+    /// <param name="priors">What is believed beforehand.</param>
+    public static CausePosterior Of(IReadOnlyList<FitObservation> observations, IReadOnlyList<FitObservation> all, DiagnosedRing ring, DiagnosisPriors priors) =>
+        new([.. observations, .. UnsaidReadings.Of(observations, all, ring)], ring, priors);
 
     /// <summary>The likeliest choice of signs.</summary>
     public SignedPosterior Best { get; }
@@ -62,7 +69,7 @@ internal sealed class CausePosterior
             sum += _weights[i] * Math.Min(1, Above((limit - side) / sd) / Math.Max(1e-300, Above(-side / sd)));
         }
 
-        return sum;
+        return Math.Min(1, sum);
     }
 
     private (double Mean, double Sd) Mix((double Mean, double Variance)[] parts)

@@ -11,19 +11,19 @@ internal static class DiagnosisAdvice
     {
         var sentences = ImmutableArray.CreateBuilder<Sentence>();
         if (!agreement.IsConsistent) sentences.Add(Disagreement(observations, agreement));
-        sentences.Add(Move(correction));
+        sentences.Add(Move(correction, correction.IsWorthwhile ? "Move" : "Best guess so far: move"));
         if (!correction.IsWorthwhile) sentences.Add(Sentence.Of($"That is not clearly more than its uncertainty: leave the fences, and first {Next(observations, ring, priors, best)}"));
         return sentences.ToImmutable();
     }
 
-    private static Sentence Move(FenceCorrection c)
+    private static Sentence Move(FenceCorrection c, string move)
     {
         string way = c.Move == FenceMove.AwayFromSquare ? "away from square" : "towards square";
         string what = c.Sled switch
         {
-            SledKind.TwoFences => $"Move each of the two fences {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; or one of them by twice that, for only their sum matters.",
-            SledKind.OneFence => $"Move the fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; it makes both faces of a wedge, so this counts twice.",
-            _ => $"Move the sander's fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; both faces of a wedge are sanded against it, so this counts twice.",
+            SledKind.TwoFences => $"{move} each of the two fences {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; or one of them by twice that, for only their sum matters.",
+            SledKind.OneFence => $"{move} the fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; it makes both faces of a wedge, so this counts twice.",
+            _ => $"{move} the sander's fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; both faces of a wedge are sanded against it, so this counts twice.",
         };
         return Sentence.Of(what, Measured.Fine(c.RuleMove), Measured.Fine(c.RuleMoveSd), Measured.Length(c.RuleDistance));
     }

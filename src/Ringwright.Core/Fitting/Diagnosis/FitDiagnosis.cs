@@ -33,7 +33,7 @@ public sealed record FitDiagnosis(
         priors ??= new();
         ring.Check();
         ObservationCheck.All(observations, ring);
-        var posterior = new CausePosterior(observations, ring, priors);
+        CausePosterior posterior = CausePosterior.Of(observations, observations, ring, priors);
         (double closing, double closingSd) = posterior.Of(0);
         FenceCorrection correction = FenceCorrection.Of(ring, priors, closing, closingSd);
         ReadingAgreement agreement = ReadingAgreement.Of(observations, ring, priors, posterior.Best);
@@ -54,7 +54,7 @@ public sealed record FitDiagnosis(
         yield return new(FitCauseKind.Lean, mean, sd, posterior.ChanceBeyond(1, Noticeable), null, CauseSentences.Lean(mean, sd, ring));
         (mean, sd) = posterior.Of(2);
         yield return new(FitCauseKind.FaceShape, mean, sd, posterior.ChanceBeyond(2, Noticeable), null, CauseSentences.Shape(mean, sd));
-        foreach (((int joint, _), double more, double moreSd) in posterior.Best.Deviations)
+        foreach ((int joint, double more, double moreSd) in posterior.Best.Deviations.GroupBy(d => d.Place.Joint).Select(g => g.MaxBy(d => Math.Abs(d.Mean))).Select(d => (d.Place.Joint, d.Mean, d.Sd)))
         {
             double chance = CausePosterior.Above((Noticeable - more) / moreSd) + CausePosterior.Above((Noticeable + more) / moreSd);
             yield return new(FitCauseKind.UnevenWedge, more, moreSd, chance, joint, CauseSentences.Uneven(joint, more, moreSd));

@@ -4,14 +4,14 @@ using MathNet.Numerics.Distributions;
 namespace Ringwright.Core.Fitting;
 
 /// <summary>Whether the readings go together.</summary>
-/// <param name="ChiSquare">Sum of squared residuals, each over its variance.</param>
-/// <param name="DegreesOfFreedom">Readings less the number of unknowns that they, rather than the priors, decided.</param>
-/// <param name="Chance">Chance of a sum at least as large if all readings are as good as they claim; 1 when nothing is left over to judge by.</param>
+/// <param name="ChiSquare">Squared distance of the readings from what their noise and the priors foresee.</param>
+/// <param name="DegreesOfFreedom">Readings that went into it, with those that were only understood.</param>
+/// <param name="Chance">Chance of a distance at least as large if readings and priors are as good as they claim.</param>
 /// <param name="Odd">
 /// Readings (by index) that the others speak against: more than <see cref="Limit"/> standard deviations from what the
 /// others foresee. Two that contradict each other are both listed; if the rest agree once one is left out, only that one.
 /// </param>
-public sealed record ReadingAgreement(double ChiSquare, double DegreesOfFreedom, double Chance, ImmutableArray<int> Odd)
+public sealed record ReadingAgreement(double ChiSquare, int DegreesOfFreedom, double Chance, ImmutableArray<int> Odd)
 {
     /// <summary>Standard deviations from which a reading counts as contradicted.</summary>
     public const double Limit = 3;
@@ -19,36 +19,31 @@ public sealed record ReadingAgreement(double ChiSquare, double DegreesOfFreedom,
     /// <summary>Whether no reading is contradicted.</summary>
     public bool IsConsistent => Odd.IsEmpty;
 
-    internal static ReadingAgreement Of(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors, SignedPosterior best)
-    {
-        double chi = 0;
-        double free = 0;
-        foreach (LinearReading reading in best.Readings)
-        {
-            (double mean, double variance) = best.Foresee(reading);
-            chi += Math.Pow(reading.Value - mean, 2) / reading.Variance;
-            free += 1 - (variance / reading.Variance);
-        }
+    internal static ReadingAgreement Of(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors, SignedPosterior best) => new(
+        best.Surprise,
+        best.Readings.Count,
+        1 - ChiSquared.CDF(best.Readings.Count, best.Surprise),
+        Contradicted(observations, ring, priors));
 
-        double chance = free < 0.5 ? 1 : 1 - ChiSquared.CDF(free, chi);
-        return new(chi, free, chance, Contradicted(observations, ring, priors));
-    }
-
+    /// <summary>All that the others speak against; if one alone can be left out so that the rest agree, only the one whose absence makes them agree best.</summary>
     private static ImmutableArray<int> Contradicted(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors)
     {
-        ImmutableArray<int> odd = [.. Enumerable.Range(0, observations.Count).Where(i => IsOdd(observations, i, ring, priors))];
-        foreach (int i in odd)
-        {
-            FitObservation[] rest = [.. observations.Where((_, k) => k != i)];
-            if (rest.Length > 1 && !Enumerable.Range(0, rest.Length).Any(k => IsOdd(rest, k, ring, priors))) return [i];
-        }
-
-        return odd;
+        ImmutableArray<int> odd = [.. Enumerable.Range(0, observations.Count).Where(i => IsOdd(observations, i, observations, ring, priors))];
+        if (observations.Count < 3) return odd;
+        (int Index, double Surprise)[] single =
+        [
+            .. odd.Select(i => (i, Others: Without(observations, i)))
+                .Where(o => !Enumerable.Range(0, o.Others.Length).Any(k => IsOdd(o.Others, k, observations, ring, priors)))
+                .Select(o => (o.i, CausePosterior.Of(o.Others, observations, ring, priors).Best.Surprise)),
+        ];
+        return single.Length == 0 ? odd : [single.MinBy(s => s.Surprise).Index];
     }
 
-    private static bool IsOdd(IReadOnlyList<FitObservation> observations, int i, DiagnosedRing ring, DiagnosisPriors priors)
+    private static FitObservation[] Without(IReadOnlyList<FitObservation> observations, int i) => [.. observations.Where((_, k) => k != i)];
+
+    private static bool IsOdd(IReadOnlyList<FitObservation> observations, int i, IReadOnlyList<FitObservation> all, DiagnosedRing ring, DiagnosisPriors priors)
     {
-        var others = new CausePosterior([.. observations.Where((_, k) => k != i)], ring, priors);
+        CausePosterior others = CausePosterior.Of(Without(observations, i), all, ring, priors);
         (double mean, double sd) = others.Foresee(observations[i]);
         return Math.Abs(ReadingModel.Of(observations[i], ring, priors, others.Best.Signs).Value - mean) > Limit * sd;
     }

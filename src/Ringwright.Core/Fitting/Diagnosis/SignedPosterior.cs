@@ -25,7 +25,7 @@ internal sealed class SignedPosterior
         Readings = [.. observations.Select(o => ReadingModel.Of(o, ring, priors, signs))];
         foreach (LinearReading reading in Readings)
             if (reading.Place is { } place) _places.TryAdd(place, Common + _places.Count);
-        _placeVariance = Math.Pow(ring.JointLength * priors.ScatterSd, 2);
+        _placeVariance = Math.Pow(ring.JointLength * priors.ScatterSd, 2) + (priors.UnevenSd * priors.UnevenSd);
 
         int size = Common + _places.Count;
         Vector<double> prior = Vector<double>.Build.Dense(size, 1 / _placeVariance);
@@ -45,6 +45,7 @@ internal sealed class SignedPosterior
         _mean = factors.Solve(right);
         _covariance = factors.Solve(Matrix<double>.Build.DenseIdentity(size));
         LogEvidence = (right.DotProduct(_mean) - factors.DeterminantLn) / 2;
+        Surprise = Readings.Sum(r => r.Value * r.Value / r.Variance) - right.DotProduct(_mean);
     }
 
     /// <summary>The signs that were assumed.</summary>
@@ -55,6 +56,9 @@ internal sealed class SignedPosterior
 
     /// <summary>Logarithm of the evidence up to what all choices of signs share.</summary>
     public double LogEvidence { get; }
+
+    /// <summary>y' (R + A P A')⁻¹ y: how far the readings are from what noise and priors together foresee; chi-square with as many degrees of freedom as readings.</summary>
+    public double Surprise { get; }
 
     /// <summary>Mean of one of the three common causes.</summary>
     public double Mean(int cause) => _mean[cause];

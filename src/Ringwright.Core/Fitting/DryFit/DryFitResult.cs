@@ -27,6 +27,10 @@ public readonly record struct DryFitSummary(
 /// <param name="ClosingErrorBottom">2 pi less the sum of the wedge angles on the table.</param>
 /// <param name="ClosingErrorTop">2 pi less the sum of the wedge angles on the upper side.</param>
 /// <param name="Gathered">The other extreme: the whole opening gathered in one joint.</param>
+/// <param name="CentreOverlap">
+/// How deep tips of wedges that are not neighbours overlap at the centre: the solver keeps only neighbours apart, so in
+/// discs sawn to a point with wedges of unequal size the true openings may be larger, by about this much.
+/// </param>
 public sealed record DryFitResult(
     DryFitSummary Summary,
     ImmutableArray<FitWedge> Wedges,
@@ -34,4 +38,5 @@ public sealed record DryFitResult(
     ImmutableArray<JointGap> Joints,
     double ClosingErrorBottom,
     double ClosingErrorTop,
-    GatheredJoint Gathered);
+    GatheredJoint Gathered,
+    double CentreOverlap);

@@ -13,7 +13,7 @@ namespace Ringwright.Core.Fitting;
 /// The band lies at mid height and is as long as the perimeter of the convex hull of the outer corners there. Where
 /// it does not decide (a closing error can gather in one joint or be shared, at the same band length) a term a
 /// thousand times weaker shares openings and rim steps evenly and closes tips; <see cref="DryFitResult.Gathered"/>
-/// tells the other extreme.
+/// tells the other extreme. Only neighbours are kept apart; see <see cref="DryFitResult.CentreOverlap"/> for discs.
 /// </remarks>
 public sealed class DryFitSolver
 {
@@ -48,14 +48,16 @@ public sealed class DryFitSolver
         var joints = ImmutableArray.CreateBuilder<JointGap>(n);
         for (int j = 0; j < n; j++) joints.Add(JointGapReader.Read(_fit.Model, j, _fit.States[j]));
         double full = 2 * Math.PI;
+        ImmutableArray<WedgePose> poses = Poses();
         return new(
             _summary,
             [.. _wedges],
-            Poses(),
+            poses,
             joints.MoveToImmutable(),
             full - _wedges.Sum(w => FaceChain.Angle(w.Bottom.Vertices)),
             full - _wedges.Sum(w => FaceChain.Angle(w.Top.Vertices)),
-            GatheredJoint.Measure(_fit.Model, _spare, new JointState[n]));
+            GatheredJoint.Measure(_fit.Model, _spare, new JointState[n]),
+            CentreOverlap.Deepest(_wedges, poses));
     }
 
     private DryFitSummary Summarise(bool settled)
