@@ -50,7 +50,7 @@ public class DryFitLeastBandTests
         Assert.Equal(fit.Summary.BandLength, least, 1e-6);
 
         var random = new Random(seed);
-        for (int trial = 0; trial < 20_000; trial++)
+        for (int trial = 0; trial < 8_000; trial++)
         {
             double size = 0.2 * Math.Pow(10, -3 * random.NextDouble());
             WedgePose[] moved = [.. best.Select(p => Moved(p, size, random))];

@@ -27,6 +27,24 @@ public class DryFitRandomRingsTests
         },
         iter: 300);
 
+    /// <summary>Wedges that make no ring at all: it may not settle, but says so, with finite numbers and an end.</summary>
+    [Fact]
+    public void Nonsense_ends_with_finite_numbers() =>
+        (from n in Gen.Int[3, 20]
+         from wedges in (from rim in Gen.Double[1, 30]
+                         from tip in Gen.Double[0, 0.99]
+                         from slender in Gen.Double[0.3, 4]
+                         select FitWedge.FromCaliper(rim, tip * rim, slender * rim)).Array[n]
+         select wedges).Sample(
+            wedges =>
+            {
+                DryFitResult fit = DryFitSolver.Fit(wedges);
+                Assert.True(double.IsFinite(fit.Summary.BandLength + fit.Summary.WorstGap + fit.Summary.ClosingError));
+                Assert.All(fit.Poses, p => Assert.True(double.IsFinite(p.Origin.X + p.Origin.Y + p.Angle)));
+                Assert.InRange(fit.Summary.Steps, 0, 80);
+            },
+            iter: 300);
+
     [Fact]
     public void Poses_turn_once_around_and_the_closing_error_is_the_mean_of_both_levels() => Rings.Sample(
         wedges =>
