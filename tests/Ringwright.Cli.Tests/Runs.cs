@@ -11,7 +11,7 @@ internal sealed class Runs : IDisposable
 
     public string Folder { get; }
 
-    public static string Examples { get; } = Path.Combine(FindRoot(), "examples");
+    public static string Examples { get; } = Path.Combine(SolutionFolder.Path, "examples");
 
     public static (int Code, string Output, string Complaints) Run(params string[] args)
     {
@@ -30,11 +30,4 @@ internal sealed class Runs : IDisposable
     }
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
-
-    private static string FindRoot()
-    {
-        string? folder = AppContext.BaseDirectory;
-        while (folder is not null && !File.Exists(Path.Combine(folder, "Ringwright.slnx"))) folder = Path.GetDirectoryName(folder);
-        return folder ?? throw new InvalidOperationException("The solution's folder was not found above the test's.");
-    }
 }

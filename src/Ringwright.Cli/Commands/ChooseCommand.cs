@@ -2,7 +2,6 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
-using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Stock.Choosing;
@@ -54,7 +53,7 @@ internal sealed class ChooseCommand(IAnsiConsole console) : Command<ChooseComman
             Places = settings.Segments,
             Depth = Read("--depth", settings.Depth, style.Unit),
             Radius = Read("--radius", settings.Radius, style.Unit),
-            Pattern = settings.Woods?.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) ?? [],
+            Pattern = settings.Woods is null ? [] : TypedText.Woods(settings.Woods),
             Closing = settings.Halves ? Closing.Halves : Closing.Whole,
         };
         using var interrupt = new Interrupt(cancellationToken);
@@ -65,9 +64,7 @@ internal sealed class ChooseCommand(IAnsiConsole console) : Command<ChooseComman
     }
 
     private static double Read(string option, string text, LengthUnit unit) =>
-        Length.TryParse(text, unit, out Length length, out ParseError? error)
-            ? length.Millimetres
-            : throw new BadInputException(option, error.Sentence, "a length such as 9.5 mm is needed");
+        TypedText.Length(option, text, unit, "a length such as 9.5 mm is needed").Millimetres;
 
     private void Print(WedgeChoice choice, MeasureStyle style)
     {

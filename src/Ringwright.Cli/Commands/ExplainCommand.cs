@@ -11,22 +11,18 @@ namespace Ringwright.Cli.Commands;
 /// <summary><c>ringwright explain FILE [FIGURE]</c>: where a figure comes from.</summary>
 internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainCommand.Settings>
 {
-    internal sealed class Settings : PieceSettings
+    internal sealed class Settings : RingSettings
     {
         [CommandArgument(1, "[FIGURE]")]
         [Description("The figure's name, such as board-width; without it all names are listed.")]
         public string? Figure { get; init; }
-
-        [CommandOption("--ring <NAME>")]
-        [Description("The ring, when the piece has several; otherwise the first.")]
-        public string? Ring { get; init; }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
         MeasureStyle style = settings.Style(plan.Piece.Units);
-        RingPlan ring = RingSettings.Pick(plan, settings.Ring);
+        RingPlan ring = settings.Pick(plan);
         if (settings.Figure is null)
         {
             AlignedText.Write(console, ring.Figures.Select(f => new[] { f.Name, style.Print(f.Value, f.Quantity), f.Label }), 1);

@@ -13,7 +13,7 @@ namespace Ringwright.Cli.Commands;
 /// <summary><c>ringwright fit FILE</c>: how the joints will close, over many simulated rings.</summary>
 internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Settings>
 {
-    internal sealed class Settings : RingSettings
+    internal sealed class Settings : SimulationSettings
     {
         [CommandOption("--rings <N>")]
         [Description("Rings to simulate; 500 otherwise.")]
@@ -25,7 +25,7 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
-        RingPlan ring = RingSettings.Pick(plan, settings.Ring);
+        RingPlan ring = settings.Pick(plan);
         MeasureStyle style = settings.Style(plan.Piece.Units);
         using var interrupt = new Interrupt(cancellationToken);
         FitForecast forecast = FitForecast.Of(ring, plan.Shop, settings.Rings, (ulong)settings.Seed, ProgressLine.On(console, settings.Json), interrupt.Token);

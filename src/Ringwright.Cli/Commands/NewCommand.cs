@@ -97,7 +97,7 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
         Allowance = Read("--allowance", s.Allowance, "0 mm", unit),
         Tip = Optional("--tip", s.Tip, unit),
         Bore = Optional("--bore", s.Bore, unit),
-        Woods = [.. WoodList(s.Woods)],
+        Woods = [.. TypedText.Woods(s.Woods)],
     };
 
     private static SegmentRing Open(Settings s, LengthUnit unit) => new()
@@ -108,15 +108,11 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
         InnerDiameter = Read("--inner", s.Inner, "90 mm", unit),
         Thickness = Read("--thickness", s.Thickness, "18 mm", unit),
         Allowance = Optional("--allowance", s.Allowance, unit),
-        Woods = [.. WoodList(s.Woods)],
+        Woods = [.. TypedText.Woods(s.Woods)],
     };
-
-    private static string[] WoodList(string woods) => woods.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     private static Length? Optional(string option, string? text, LengthUnit unit) => text is null ? null : Read(option, text, text, unit);
 
     private static Length Read(string option, string? text, string otherwise, LengthUnit unit) =>
-        Length.TryParse(text ?? otherwise, unit, out Length length, out ParseError? error)
-            ? length
-            : throw new BadInputException(option, error.Sentence, "lengths are written like 19 mm or 3/4 in");
+        TypedText.Length(option, text ?? otherwise, unit, "lengths are written like 19 mm or 3/4 in");
 }

@@ -32,7 +32,7 @@ internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.
     {
         MeasureStyle style = settings.Style(LengthUnit.Millimetre);
         bool inch = style.Unit == LengthUnit.Inch;
-        ImmutableArray<double> diameters = [.. NumberList.Read("--diameters", settings.Diameters ?? (inch ? "0.25-2/0.25" : "8-40/4")).Select(d => inch ? d * 25.4 : d)];
+        ImmutableArray<double> diameters = [.. NumberList.Read("--diameters", settings.Diameters ?? (inch ? "0.25-2/0.25" : "8-40/4")).Select(d => inch ? d * MeasureStyle.MillimetresPerInch : d)];
         ImmutableArray<int> segments = [.. NumberList.Read("--segments", settings.Segments).Select(Whole)];
         var map = ReachMap.Of(settings.ReadShop(style.Unit), segments, diameters);
         if (settings.Json) JsonOut.Write(console, json => ReachJson.Write(json, map, style));
@@ -55,8 +55,7 @@ internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.
         AlignedText.Heading(console, "Words");
         foreach (ReachCell cell in map.Cells.Where(c => c.Stop != ReachStop.None).DistinctBy(c => c.Stop))
             console.WriteLine($"  {Word(cell, style)}: for {cell.Segments} at {style.Length(cell.Diameter)}: {ReachMap.Say(cell, map.Shop).In(style)}");
-        AlignedText.Heading(console, "Mind");
-        foreach (string caution in Core.Planning.Cautions.For(map.Shop.Sled.Kind)) console.WriteLine("  " + caution);
+        AlignedText.Mind(console, map.Shop.Sled.Kind);
     }
 
     private static string Word(ReachCell cell, MeasureStyle style) => cell.Stop switch

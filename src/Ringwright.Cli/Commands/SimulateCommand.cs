@@ -15,7 +15,7 @@ namespace Ringwright.Cli.Commands;
 /// <summary><c>ringwright simulate FILE</c>: one board, sawn with the errors of the shop.</summary>
 internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCommand.Settings>
 {
-    internal sealed class Settings : RingSettings
+    internal sealed class Settings : SimulationSettings
     {
         [CommandOption("--wedges <N>")]
         [Description("Wedges to saw; otherwise as many as the ring needs of its first wood, or the board gives.")]
@@ -29,7 +29,7 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
-        RingPlan ring = RingSettings.Pick(plan, settings.Ring);
+        RingPlan ring = settings.Pick(plan);
         MeasureStyle style = settings.Style(plan.Piece.Units);
         SawRun run = SawSimulator.Run(Job(plan, ring, settings));
         if (settings.Json) JsonOut.Write(console, json => Write(json, run));
@@ -64,8 +64,7 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         console.WriteLine($"  No cut beyond {style.Length(run.NoCutBeyond)} from the sawn end: the rest is needed to hold the board. {style.Length(run.ShortestEdgeLeft)} are left on the shortest edge.");
         AlignedText.Heading(console, "Judge the first cut by eye");
         foreach (TestCut cut in TestCut.Pictures(run.Job.Board, run.Job.Saw, StopOffset(run))) console.WriteLine("  " + Say(cut, style));
-        AlignedText.Heading(console, "Mind");
-        foreach (string caution in Cautions.For(plan.Shop.Sled.Kind)) console.WriteLine("  " + caution);
+        AlignedText.Mind(console, plan.Shop.Sled.Kind);
     }
 
     // A tenth of the rim edge is plain to see and still safe to saw.

@@ -1,3 +1,5 @@
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 using Spectre.Console;
 
 namespace Ringwright.Cli.Output;
@@ -17,6 +19,13 @@ internal static class AlignedText
             IEnumerable<string> cells = row.Select((cell, c) => rightAligned.Contains(c) ? cell.PadLeft(widths[c]) : cell.PadRight(widths[c]));
             console.WriteLine(("  " + string.Join("  ", cells)).TrimEnd());
         }
+    }
+
+    /// <summary>Writes the cautions that go with work at a sled of <paramref name="kind"/>.</summary>
+    public static void Mind(IAnsiConsole console, SledKind kind)
+    {
+        Heading(console, "Mind");
+        foreach (string caution in Cautions.For(kind)) console.WriteLine("  " + caution);
     }
 
     /// <summary>Writes a heading with an empty line before it.</summary>

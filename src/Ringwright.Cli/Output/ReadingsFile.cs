@@ -25,11 +25,6 @@ internal static class ReadingsFile
         if (cells.Length != 4) throw new BadInputException(place, $"it has {cells.Length} values", Right);
         if (!int.TryParse(cells[0], NumberStyles.None, CultureInfo.InvariantCulture, out int number))
             throw new BadInputException(place, $"“{cells[0]}” is no wedge number", Right);
-        return new(number, cells[1], Length(cells[2], place, unit), Length(cells[3], place, unit));
+        return new(number, cells[1], TypedText.Length(place, cells[2], unit, Right).Millimetres, TypedText.Length(place, cells[3], unit, Right).Millimetres);
     }
-
-    private static double Length(string text, string place, LengthUnit unit) =>
-        Core.Measures.Length.TryParse(text, unit, out Length length, out ParseError? error)
-            ? length.Millimetres
-            : throw new BadInputException(place, error.Sentence, Right);
 }

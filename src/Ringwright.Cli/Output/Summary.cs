@@ -18,8 +18,7 @@ internal static class Summary
         console.WriteLine();
         console.WriteLine(plan.Verdict.In(style));
         foreach (RingPlan ring in plan.Rings) WriteRing(console, ring, style);
-        AlignedText.Heading(console, "Mind");
-        foreach (string caution in Cautions.For(plan.Shop.Sled.Kind)) console.WriteLine("  " + caution);
+        AlignedText.Mind(console, plan.Shop.Sled.Kind);
     }
 
     private static void WriteRing(IAnsiConsole console, RingPlan ring, MeasureStyle style)

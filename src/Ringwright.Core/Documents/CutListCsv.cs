@@ -8,8 +8,6 @@ namespace Ringwright.Core.Documents;
 /// <summary>The cut list as comma-separated values (RFC 4180), a row for each ring and wood, unit in each column's name.</summary>
 public static class CutListCsv
 {
-    private const double MillimetresPerInch = 25.4;
-
     /// <summary>The list as text; lines end with CR LF as RFC 4180 says. Lengths are decimals in the unit of <paramref name="style"/>.</summary>
     public static string Write(Plan plan, MeasureStyle style)
     {
@@ -21,7 +19,7 @@ public static class CutListCsv
             $"rim edge as sawn [{u}]", $"tip as sawn [{u}]", "mitre [deg]", $"stop [{u}]");
         foreach (RingPlan ring in plan.Rings)
         {
-            string Length(double millimetres) => Number(inch ? millimetres / MillimetresPerInch : millimetres, inch ? 4 : 3);
+            string Length(double millimetres) => Number(inch ? millimetres / MeasureStyle.MillimetresPerInch : millimetres, inch ? 4 : 3);
             foreach (WoodNeed wood in ring.Woods)
                 Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
                     Length(ring["board-width"].Value), Length(ring["board-thickness"].Value), Length(ring["sawn-rim-edge"].Value), Length(ring["sawn-tip"].Value),

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ringwright.Core.Pieces;
 
@@ -17,10 +15,7 @@ public static class DocumentJson
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.General)
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        IndentSize = 2,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Encoder = JsonText.Encoder,
         AllowOutOfOrderMetadataProperties = true,
         AllowDuplicateProperties = false,
         RespectNullableAnnotations = true,
@@ -96,20 +91,12 @@ public static class DocumentJson
         }
     }
 
-    private static string Write<T>(T document, string format, int version)
+    private static string Write<T>(T document, string format, int version) => JsonText.Write(json =>
     {
-        using var stream = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = Options.Encoder }))
-        {
-            writer.WriteStartObject();
-            writer.WriteString("format", format);
-            writer.WriteNumber("version", version);
-            using JsonDocument body = JsonSerializer.SerializeToDocument(document, Options);
-            foreach (JsonProperty field in body.RootElement.EnumerateObject())
-                if (field.Name is not ("format" or "version")) field.WriteTo(writer);
-            writer.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+        json.WriteString("format", format);
+        json.WriteNumber("version", version);
+        using JsonDocument body = JsonSerializer.SerializeToDocument(document, Options);
+        foreach (JsonProperty field in body.RootElement.EnumerateObject())
+            if (field.Name is not ("format" or "version")) field.WriteTo(json);
+    });
 }

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -9,36 +7,20 @@ namespace Ringwright.Core.Documents;
 /// <summary>A plan as JSON text for other programs: every figure with value, unit, printed text and reason.</summary>
 public static class PlanJson
 {
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        IndentSize = 2,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>The plan as JSON text, ending with a line feed. Values are in mm, radians, mm² or plain numbers, as <c>unit</c> says.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="style">How the printed texts show lengths.</param>
-    public static string Write(Plan plan, MeasureStyle style)
+    public static string Write(Plan plan, MeasureStyle style) => JsonText.Write(json =>
     {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Options))
-        {
-            json.WriteStartObject();
-            json.WriteString("format", "ringwright/plan");
-            json.WriteNumber("version", 1);
-            json.WriteString("piece", plan.Piece.Name);
-            json.WriteString("shop", plan.Shop.Name);
-            json.WriteString("verdict", plan.Verdict.In(style));
-            json.WriteStartArray("rings");
-            foreach (RingPlan ring in plan.Rings) WriteRing(json, ring, style);
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+        json.WriteString("format", "ringwright/plan");
+        json.WriteNumber("version", 1);
+        json.WriteString("piece", plan.Piece.Name);
+        json.WriteString("shop", plan.Shop.Name);
+        json.WriteString("verdict", plan.Verdict.In(style));
+        json.WriteStartArray("rings");
+        foreach (RingPlan ring in plan.Rings) WriteRing(json, ring, style);
+        json.WriteEndArray();
+    });
 
     /// <summary>The unit a figure's value is written in.</summary>
     public static string UnitOf(Quantity quantity) => quantity switch

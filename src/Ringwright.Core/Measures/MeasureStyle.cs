@@ -5,7 +5,9 @@ namespace Ringwright.Core.Measures;
 /// <summary>How lengths are printed for a person: millimetres, inch fractions to 1/64, or inch decimals.</summary>
 public sealed record MeasureStyle
 {
-    private const double MillimetresPerInch = 25.4;
+    /// <summary>Millimetres in an international inch, exactly.</summary>
+    public const double MillimetresPerInch = 25.4;
+
     private const int Finest = 64;
 
     // Closer to a fraction than this (0.02 mm, a fine pencil line is 0.3) the fraction alone is true enough.

@@ -9,7 +9,6 @@ internal static class CentreFigures
 {
     public static void Add(WedgeGeometry glued, Ring ring, Shop shop, FigureBook book)
     {
-        book.Know("Ai", "distance from centre to inner flat as glued", glued.InnerApothem, Quantity.Length);
         book.Add("opening-flats", "Opening in the middle, across flats", 2 * glued.InnerApothem, Quantity.Length, "2·Ai", "Ai",
             "The tips stand around this opening; it is f / tan a for a tip of f.");
         book.Add("opening-corners", "Opening in the middle, across corners", 2 * glued.InnerCorner, Quantity.Length, "2·Ai/cos(a)", "Ai a",

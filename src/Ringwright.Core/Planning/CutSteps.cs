@@ -7,16 +7,10 @@ internal static class CutSteps
 {
     public static IEnumerable<Sentence> Of(Ring ring, Shop shop, FigureBook book)
     {
-        Measured Value(string name)
-        {
-            Figure figure = book.Figures.First(f => f.Name == name);
-            return new(figure.Value, figure.Quantity);
-        }
-
-        yield return Sentence.Of("Plane each board to {0} and rip it to {1}; edges parallel, faces flat.", Value("board-thickness"), Value("board-width"));
+        yield return Sentence.Of("Plane each board to {0} and rip it to {1}; edges parallel, faces flat.", book["board-thickness"].Measured, book["board-width"].Measured);
         yield return Sentence.Of("Draw one line along the face that stays up, the whole length of the board: it ends on every wedge and keeps the faces up.");
-        yield return Sentence.Of(SetFence(shop.Sled.Kind), Value("mitre"), Value("rule-offset"), Measured.Length(shop.Sled.RuleDistance.Millimetres));
-        yield return Sentence.Of("Set the stop {0} from the blade, along the fence.", Value("stop"));
+        yield return Sentence.Of(SetFence(shop.Sled.Kind), book["mitre"].Measured, book["rule-offset"].Measured, Measured.Length(shop.Sled.RuleDistance.Millimetres));
+        yield return Sentence.Of("Set the stop {0} from the blade, along the fence.", book["stop"].Measured);
         yield return Sentence.Of("Saw the board's end square, then make the first angled cut and throw its offcut away.");
         foreach (Sentence step in Sawing(shop)) yield return step;
         yield return Sentence.Of("Stop when the shortest edge of the rest is {0}: it cannot be held safely any more.", Measured.Length(shop.Saw.HoldingLength.Millimetres));

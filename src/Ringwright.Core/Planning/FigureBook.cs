@@ -11,6 +11,9 @@ internal sealed class FigureBook
 
     public ImmutableArray<Figure> Figures => _figures.ToImmutable();
 
+    /// <summary>The figure entered as <paramref name="name"/>.</summary>
+    public Figure this[string name] => _figures.First(f => f.Name == name);
+
     /// <summary>Makes a value known under its symbol.</summary>
     public double Know(string symbol, string meaning, double value, Quantity quantity)
     {
@@ -43,7 +46,6 @@ internal static class Sources
     public const string SineBar = "sine-bar rule, height = length · sin(angle) (Machinery's Handbook, from memory)";
     public const string SawGeometry = "plane geometry of a slanted cut of width k";
     public const string Binomial = "binomial distribution, each wedge lost by itself";
-    public const string Practice = "common practice, no source";
     public const string Chain = "variance of a sum of independent errors, shared cuts counted twice; normal distribution";
     public const string SmallAngle = "arc = radius · angle, small angles";
 }

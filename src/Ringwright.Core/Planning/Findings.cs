@@ -15,7 +15,7 @@ internal static class Findings
     public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ClosingBudget budget, Shop shop, FigureBook book)
     {
         if (ring is WedgeDisc disc)
-            foreach (Finding finding in Centre(disc, glued, shop)) yield return finding;
+            foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
         if (ring.Segments % ring.Woods.Length != 0)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Segments), Measured.Count(ring.Woods.Length)));
         if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
@@ -25,13 +25,12 @@ internal static class Findings
         double grown = strip.Wedge.OuterApothem - glued.OuterApothem;
         if (grown > 0)
             yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
-        double dust = strip.KerfAlong / strip.Pitch;
-        if (dust > 0.35)
-            yield return new(Weight.Note, ring.Name, Sentence.Of("{0} of the strip becomes sawdust: a thinner blade saves wood.", Measured.Share(dust)));
+        if (strip.DustShare > 0.35)
+            yield return new(Weight.Note, ring.Name, Sentence.Of("{0} of the strip becomes sawdust: a thinner blade saves wood.", Measured.Share(strip.DustShare)));
         foreach (Finding finding in SpareNotes(ring, shop, book)) yield return finding;
     }
 
-    private static IEnumerable<Finding> Centre(WedgeDisc disc, WedgeGeometry glued, Shop shop)
+    private static IEnumerable<Finding> Centre(WedgeDisc disc, WedgeGeometry glued, FigureBook book)
     {
         double opening = 2 * glued.InnerCorner;
         if (disc.Bore is not Length bore)
@@ -42,10 +41,9 @@ internal static class Findings
             yield break;
         }
 
-        double reach = (bore.Millimetres / 2) - shop.Wanted.BoreWander.Millimetres;
-        double easiest = Math.Max(0, 2 * reach * Math.Sin(glued.HalfAngle));
+        double easiest = book["easiest-tip"].Value;
         var change = new FieldChange("tip", RoundDown(easiest), Sentence.Of("Use a tip of {0}", Measured.Length(RoundDown(easiest))));
-        if (reach < glued.InnerCorner && glued.InnerApothem > 0)
+        if (book["bore-margin"].Value < 0 && glued.InnerApothem > 0)
             yield return new(Weight.Doubt, disc.Name, Sentence.Of("The bore of {0} leaves corners of the opening, which is {1} across corners: a tip of at most {2} vanishes.", Measured.Length(bore.Millimetres), Measured.Length(opening), Measured.Length(easiest)), change);
         else if (RoundDown(easiest) > glued.Tip + 0.05)
             yield return new(Weight.Note, disc.Name, Sentence.Of("The bore of {0} takes the middle away, so the wedges need no point: a tip of {1} is easier to sand and still vanishes.", Measured.Length(bore.Millimetres), Measured.Length(easiest)), change);

@@ -10,14 +10,10 @@ internal static class Verdicts
         Finding? worst = rings.SelectMany(r => r.Findings).Where(f => f.Weight != Weight.Note).MaxBy(f => f.Weight);
         if (worst is not null) return worst.Sentence with { Template = (rings.Length > 1 ? Sentence.Escape(worst.Ring) + ": " : "") + worst.Sentence.Template };
         RingPlan riskiest = rings.MinBy(r => r["chance-to-close"].Value)!;
-        string after = riskiest.Find("chance-after-correction") is null ? "" : ", {1} once a test half has corrected the fences";
+        Figure first = riskiest["chance-to-close"];
+        Figure? corrected = riskiest.Find("chance-after-correction");
+        string after = corrected is null ? "" : ", {1} once a test half has corrected the fences";
         return Sentence.Of("It closes at the first try with a chance of {0}" + after + "; set each fence within {2}, {3} on the rule.",
-            Of(riskiest, "chance-to-close"), Of(riskiest, after.Length == 0 ? "chance-to-close" : "chance-after-correction"), Of(riskiest, "angle-per-fence"), Of(riskiest, "rule-accuracy"));
-    }
-
-    private static Measured Of(RingPlan ring, string name)
-    {
-        Figure figure = ring[name];
-        return new(figure.Value, figure.Quantity);
+            first.Measured, (corrected ?? first).Measured, riskiest["angle-per-fence"].Measured, riskiest["rule-accuracy"].Measured);
     }
 }

@@ -27,4 +27,8 @@ public sealed record Why(string Formula, string Source, string Reason, bool Eval
 /// <param name="Value">In mm, radians, mm² or as a plain number.</param>
 /// <param name="Quantity">What it measures.</param>
 /// <param name="Why">Where it comes from.</param>
-public sealed record Figure(string Name, string Label, double Value, Quantity Quantity, Why Why);
+public sealed record Figure(string Name, string Label, double Value, Quantity Quantity, Why Why)
+{
+    /// <summary>The value as it goes into a sentence.</summary>
+    public Measured Measured => new(Value, Quantity);
+}

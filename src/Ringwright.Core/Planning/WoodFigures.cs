@@ -35,8 +35,7 @@ internal static class WoodFigures
             "Wedges point to alternate edges, so each takes its middle length and one slanted kerf.", Sources.SawGeometry);
         book.Add("strip-overhead", "Strip lost on every board", strip.Overhead, Quantity.Length, "e + w·tan(a) + k/cos(a) + h", "e w a k h",
             "Squaring the end, the first angled cut, and the rest that must stay long enough to hold.", Sources.SawGeometry);
-        double dust = strip.KerfAlong / strip.Pitch;
-        book.Add("dust-share", "Share of the strip turned to sawdust", dust, Quantity.Share, "(k/cos(a))/p", "k a p",
+        book.Add("dust-share", "Share of the strip turned to sawdust", strip.DustShare, Quantity.Share, "(k/cos(a))/p", "k a p",
             "The smaller the wedge, the more of the wood becomes dust.", Sources.SawGeometry);
     }
 

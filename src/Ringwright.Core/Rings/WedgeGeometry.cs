@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
 
 namespace Ringwright.Core.Rings;
@@ -26,6 +25,9 @@ public readonly record struct WedgeGeometry(int Segments, double OuterApothem, d
 
     /// <summary>Radial depth w = Ao − Ai: the width to rip.</summary>
     public double Depth => OuterApothem - InnerApothem;
+
+    /// <summary>Length of a joint face from rim to tip, w / cos a.</summary>
+    public double FaceLength => Depth / Math.Cos(HalfAngle);
 
     /// <summary>Distance from the centre to the outer corners, Ao / cos a.</summary>
     public double OuterCorner => OuterApothem / Math.Cos(HalfAngle);
@@ -60,13 +62,5 @@ public readonly record struct WedgeGeometry(int Segments, double OuterApothem, d
         Vector2D to = Vector2D.Polar(OuterCorner, middle + HalfAngle);
         if (InnerApothem <= 0) return new([from, to, Vector2D.Zero]);
         return new([from, to, Vector2D.Polar(InnerCorner, middle + HalfAngle), Vector2D.Polar(InnerCorner, middle - HalfAngle)]);
-    }
-
-    /// <summary>All wedges of the ring in plan, counter-clockwise from +x.</summary>
-    public ImmutableArray<ConvexPolygon> PlanOfRing()
-    {
-        var wedges = ImmutableArray.CreateBuilder<ConvexPolygon>(Segments);
-        for (int i = 0; i < Segments; i++) wedges.Add(Plan(i));
-        return wedges.MoveToImmutable();
     }
 }

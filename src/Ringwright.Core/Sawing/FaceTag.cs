@@ -35,8 +35,5 @@ public static class FaceTag
     /// <summary>The sawn face left by the cut with this number, on the wedge that fell as well as on the board.</summary>
     public static int Cut(int number) => FirstCut + number;
 
-    /// <summary>The number of the cut that sawed the face, or nothing when the face is not sawn.</summary>
-    public static int? CutNumber(int tag) => tag >= FirstCut ? tag - FirstCut : null;
-
     internal static int Of(BoardEdge edge) => edge == BoardEdge.Edge1 ? Edge1 : Edge2;
 }

@@ -20,6 +20,9 @@ public readonly record struct StripLayout(WedgeGeometry Wedge, double Kerf, doub
     /// <summary>Strip used for each wedge, (Lo + Li)/2 + k / cos a.</summary>
     public double Pitch => ((Wedge.RimEdge + Wedge.Tip) / 2) + KerfAlong;
 
+    /// <summary>Share of the strip turned to sawdust, kerf over pitch.</summary>
+    public double DustShare => KerfAlong / Pitch;
+
     /// <summary>Strip that every board loses whatever it yields: trim, first angled cut and last slant (w tan a), first kerf, rest to hold.</summary>
     public double Overhead => EndTrim + (Wedge.Depth * Math.Tan(Wedge.HalfAngle)) + KerfAlong + HoldingLength;
 

@@ -27,7 +27,7 @@ internal static class FitSheet
     private static Column Gaps(RingJob job)
     {
         bool metric = job.Style.Unit == LengthUnit.Millimetre;
-        double[] gaps = metric ? GapsInMillimetres : [.. GapsInInches.Select(g => g * 25.4)];
+        double[] gaps = metric ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
         GapCorrection correction = new(job.Ring.Glued, job.Ring["mitre"].Value, job.Shop.Sled.RuleDistance.Millimetres);
         FenceCorrection example = correction.AtRim(gaps[0]);
         string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.Change, Quantity.FineAngle)}.";

@@ -8,7 +8,7 @@ namespace Ringwright.Core.Tests.Documents;
 
 public class SchemaTests
 {
-    private static readonly string Root = FindRoot();
+    private static readonly string Root = SolutionFolder.Path;
     private static readonly JsonSchema PieceSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/piece-1.schema.json")));
     private static readonly JsonSchema ShopSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/shop-1.schema.json")));
 
@@ -65,12 +65,5 @@ public class SchemaTests
     {
         using JsonDocument json = JsonDocument.Parse(text);
         return schema.Evaluate(json.RootElement).IsValid;
-    }
-
-    private static string FindRoot()
-    {
-        string? folder = AppContext.BaseDirectory;
-        while (folder is not null && !File.Exists(Path.Combine(folder, "Ringwright.slnx"))) folder = Path.GetDirectoryName(folder);
-        return folder ?? throw new InvalidOperationException("The solution's folder was not found above the test's.");
     }
 }

@@ -62,5 +62,5 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
     public static double SandingTurn(WedgeGeometry glued, Shop shop) =>
         shop.Sled.Kind == SledKind.DiscSander || shop.Sanding.PerFace.Millimetres == 0
             ? 0
-            : shop.Sanding.Unevenness.Millimetres * Math.Cos(glued.HalfAngle) / glued.Depth;
+            : shop.Sanding.Unevenness.Millimetres / glued.FaceLength;
 }

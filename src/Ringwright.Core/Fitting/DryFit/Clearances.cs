@@ -39,17 +39,6 @@ internal sealed class Clearances
         }
     }
 
-    /// <summary>Sum of the differences between clearances and slacks, mm.</summary>
-    public double TotalMismatch
-    {
-        get
-        {
-            double sum = 0;
-            for (int r = 0; r < Total; r++) sum += Math.Abs(_rows[r].Clearance - _slack[r]);
-            return sum;
-        }
-    }
-
     /// <summary>Makes room for the ring's clearances.</summary>
     public void Load(RingModel model)
     {

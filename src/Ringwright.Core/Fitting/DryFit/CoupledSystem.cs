@@ -14,14 +14,10 @@ internal sealed class CoupledSystem
     private Symmetric3[] _blocks = [];
     private Vector3D[] _coupling = [];
     private double[] _dense = [];
-    private double[] _softness = [];
     private double[] _multipliers = [];
 
     /// <summary>The matrix of each joint, to be filled before <see cref="Factor"/>.</summary>
     public Span<Symmetric3> Blocks => _blocks.AsSpan(0, _joints);
-
-    /// <summary>What the coupling rows yield by themselves (zero for a hard row).</summary>
-    public Span<double> Softness => _softness.AsSpan(0, _rows);
 
     /// <summary>The coupling rows' multipliers of the last solve.</summary>
     public ReadOnlySpan<double> Multipliers => _multipliers.AsSpan(0, _rows);
@@ -35,10 +31,9 @@ internal sealed class CoupledSystem
         (_joints, _rows) = (joints, rows);
         if (_blocks.Length < joints) _blocks = new Symmetric3[joints];
         if (_coupling.Length < joints * rows) _coupling = new Vector3D[joints * rows];
-        if (_softness.Length < rows) (_softness, _multipliers, _dense) = (new double[rows], new double[rows], new double[rows * rows]);
+        if (_multipliers.Length < rows) (_multipliers, _dense) = (new double[rows], new double[rows * rows]);
         Array.Clear(_blocks);
         Array.Clear(_coupling);
-        Array.Clear(_softness);
     }
 
     /// <summary>Factors the system; false when it is not positive definite.</summary>
@@ -51,12 +46,11 @@ internal sealed class CoupledSystem
             AddSchur(j);
         }
 
-        for (int r = 0; r < _rows; r++) _dense[(r * _rows) + r] += _softness[r];
         return FactorDense();
     }
 
     /// <summary>
-    /// Solves K d + C' y = right and C d - S y = <paramref name="couplingRight"/>; d replaces <paramref name="right"/>,
+    /// Solves K d + C' y = right and C d = <paramref name="couplingRight"/>; d replaces <paramref name="right"/>,
     /// y is left in <see cref="Multipliers"/>.
     /// </summary>
     public void Solve(Span<Vector3D> right, ReadOnlySpan<double> couplingRight)

@@ -56,9 +56,12 @@ public sealed class DryFitSolver
             joints.MoveToImmutable(),
             full - _wedges.Sum(w => FaceChain.Angle(w.Bottom.Vertices)),
             full - _wedges.Sum(w => FaceChain.Angle(w.Top.Vertices)),
-            GatheredJoint.Measure(_fit.Model, _spare, new JointState[n]),
+            Gathered(),
             CentreOverlap.Deepest(_wedges, poses));
     }
+
+    /// <summary>The other extreme of the ring solved last: the whole opening gathered in one joint.</summary>
+    public GatheredJoint Gathered() => GatheredJoint.Measure(_fit.Model, _spare, new JointState[_fit.Model.Count]);
 
     private DryFitSummary Summarise(bool settled)
     {

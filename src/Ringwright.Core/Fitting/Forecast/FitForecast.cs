@@ -48,7 +48,7 @@ public sealed record FitForecast(
     {
         ArgumentNullException.ThrowIfNull(plan);
         if (rings is < 20 or > MostRings) throw new BadInputException("rings", $"{rings} cannot be simulated", $"20 to {MostRings} can");
-        ErrorCause[] active = [.. Enum.GetValues<ErrorCause>().Where(c => c is not (ErrorCause.None or ErrorCause.All) && IsPresent(c, shop))];
+        ErrorCause[] active = [.. Enum.GetValues<ErrorCause>().Where(c => c is not (ErrorCause.None or ErrorCause.All) && IsPresent(c, plan, shop))];
         // A cause's share needs fewer rings than the tail of the gap.
         int fewer = Math.Min(rings, Math.Max(20, rings / 4));
         var work = new Work(rings + (active.Length * fewer), progress, cancellation);
@@ -67,19 +67,16 @@ public sealed record FitForecast(
             ClosingBudget.Of(plan.Glued, plan.Woods.Sum(w => w.Boards), shop), all.Count(g => !g.Settled), shares);
     }
 
-    private static bool IsPresent(ErrorCause cause, Shop shop) => cause switch
+    private static bool IsPresent(ErrorCause cause, RingPlan plan, Shop shop) => cause switch
     {
         ErrorCause.Setting => shop.Hands.SettingSd.Radians > 0,
         ErrorCause.CutToCut => shop.Hands.AngleSd.Radians > 0,
         ErrorCause.Bias => shop.Hands.AngleBias.Radians != 0,
-        ErrorCause.Sanding => ClosingUneven(shop),
+        ErrorCause.Sanding => ClosingBudget.SandingTurn(plan.Glued, shop) > 0,
         ErrorCause.Stop => shop.Hands.StopSd.Millimetres > 0,
         ErrorCause.Kerf => shop.Saw.KerfSd.Millimetres > 0,
         _ => shop.Saw.Lean.Radians != 0,
     };
-
-    private static bool ClosingUneven(Shop shop) =>
-        shop.Sled.Kind != SledKind.DiscSander && shop.Sanding.PerFace.Millimetres > 0 && shop.Sanding.Unevenness.Millimetres > 0;
 
     private static ImmutableArray<double> Sorted(IEnumerable<double> gaps) => [.. gaps.Order()];
 
@@ -111,7 +108,7 @@ public sealed record FitForecast(
         public RingGaps[] Simulate(RingPlan plan, Shop shop, int rings, ulong seed, ErrorCause causes)
         {
             var results = new RingGaps[rings];
-            double thickness = plan.Ring.Thickness.Millimetres + (2 * shop.Sanding.Flattening.Millimetres);
+            double thickness = plan["board-thickness"].Value;
             DryFitSolver Ring(int i, DryFitSolver solver)
             {
                 results[i] = One(plan, shop, seed + (1_000_003UL * (ulong)i), causes, thickness, solver);
@@ -136,7 +133,7 @@ public sealed record FitForecast(
         {
             FitWedge[] wedges = [.. RingJobs.Saw(plan, shop, seed, causes).Select(w => RingJobs.Lay(w, thickness))];
             DryFitSummary summary = solver.Solve(wedges);
-            double gathered = solver.Detail().Gathered.Gap.Worst;
+            double gathered = solver.Gathered().Gap.Worst;
             return new(summary.Settled ? summary.WorstGap : double.PositiveInfinity, gathered, summary.ClosingError, summary.Settled);
         }
     }

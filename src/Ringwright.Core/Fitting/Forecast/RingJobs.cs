@@ -28,7 +28,6 @@ public static class RingJobs
         bool sander = shop.Sled.Kind == SledKind.DiscSander;
         WedgeGeometry sawn = plan.Strip.Wedge;
         double removal = shop.Sanding.PerFace.Millimetres;
-        double thickness = plan.Ring.Thickness.Millimetres + (2 * shop.Sanding.Flattening.Millimetres);
         var setup = new SawSetup(Jig(shop.Sled.Kind, sawn.HalfAngle, sander ? (0, 0) : fences), sander ? plan.Glued.RimEdge : sawn.RimEdge, shop.Saw.Kerf.Millimetres)
         {
             BladeLean = causes.HasFlag(ErrorCause.Lean) ? shop.Saw.Lean.Radians : 0,
@@ -36,7 +35,7 @@ public static class RingJobs
             FirstOffcutTip = OffcutTip,
             HoldingLength = shop.Saw.HoldingLength.Millimetres,
         };
-        return new(new BoardBlank(length, sawn.Depth, thickness), setup, wedges)
+        return new(new BoardBlank(length, sawn.Depth, plan["board-thickness"].Value), setup, wedges)
         {
             Variation = VariationOf(shop, causes),
             Sander = sander ? SanderOf(sawn.HalfAngle, fences.First, removal, shop, causes) : null,

@@ -49,9 +49,7 @@ public sealed record ReachMap(Shop Shop, ImmutableArray<int> Segments, Immutable
         WedgeGeometry sawn = glued.BeforeSanding(shop.Sanding.PerFace.Millimetres);
         var strip = new StripLayout(sawn, shop.Saw.Kerf.Millimetres, shop.Saw.EndTrim.Millimetres, shop.Saw.HoldingLength.Millimetres);
         ClosingBudget budget = ClosingBudget.Of(glued, 1, shop).Corrected;
-        double dust = strip.KerfAlong / strip.Pitch;
-        double face = glued.Depth / Math.Cos(glued.HalfAngle);
-        return new(segments, diameter, glued.RimEdge, sawn.Tip, face, Required(budget, shop), budget.Sd / Math.Sqrt(Factor(shop, segments)), budget.Chance, dust, Stop(shop, glued, sawn, strip, budget, dust));
+        return new(segments, diameter, glued.RimEdge, sawn.Tip, glued.FaceLength, Required(budget, shop), budget.Sd / Math.Sqrt(Factor(shop, segments)), budget.Chance, strip.DustShare, Stop(shop, glued, sawn, strip, budget));
     }
 
     /// <summary>What stops a size, as a sentence with its numbers.</summary>
@@ -65,12 +63,12 @@ public sealed record ReachMap(Shop Shop, ImmutableArray<int> Segments, Immutable
         _ => Sentence.Of("It can be made: rim edge {0}, closes with a chance of {1}.", Measured.Length(cell.RimEdge), Measured.Share(cell.Chance)),
     };
 
-    private static ReachStop Stop(Shop shop, WedgeGeometry glued, WedgeGeometry sawn, StripLayout strip, ClosingBudget budget, double dust)
+    private static ReachStop Stop(Shop shop, WedgeGeometry glued, WedgeGeometry sawn, StripLayout strip, ClosingBudget budget)
     {
         if (glued.RimEdge < sawn.RimEdge / 2) return ReachStop.SandedAway;
         if (strip.WedgesIn(shop.Boards.Length.Millimetres) < 1) return ReachStop.BoardTooShort;
         if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres) return ReachStop.TooSmallToHold;
-        if (dust > MostDust) return ReachStop.MostlySawdust;
+        if (strip.DustShare > MostDust) return ReachStop.MostlySawdust;
         return budget.Chance < FairChance ? ReachStop.ProbablyGapes : ReachStop.None;
     }
 
