@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace Ringwright.Core.Turning;
+
+/// <summary>
+/// The cut through a turned ring along the axis: radii of wood at levels from the bottom up. Between levels outer and inner
+/// wall run straight. A level may come twice, with the wood below it first and the wood above it second: a floor, a step.
+/// </summary>
+/// <param name="Levels">From the bottom up, never falling; the first and the last are the ring's faces.</param>
+public sealed record WallSection(ImmutableArray<WallLevel> Levels);
+
+/// <summary>Where there is wood at one height. Lengths in mm.</summary>
+/// <param name="Z">Height on the lathe's axis.</param>
+/// <param name="Outer">Outer radius, more than <paramref name="Inner"/>.</param>
+/// <param name="Inner">Inner radius; 0 where the piece is solid.</param>
+public readonly record struct WallLevel(double Z, double Outer, double Inner);
