@@ -9,7 +9,7 @@ public class ExampleTests
     {
         WedgeDisc disc = Assert.IsType<WedgeDisc>(Assert.Single(Example.Piece.Rings));
         Assert.Equal(24, disc.Segments);
-        Assert.Equal(19, disc.Diameter.Millimetres);
+        Assert.Equal(19, disc.Outside.Millimetres);
         Assert.Equal(7, disc.Bore!.Value.Millimetres);
         Assert.Equal(0, disc.Allowance!.Value.Millimetres);
         Assert.Equal(["maple", "padauk"], disc.Woods);

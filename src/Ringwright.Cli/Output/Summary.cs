@@ -23,7 +23,7 @@ internal static class Summary
 
     private static void WriteRing(IAnsiConsole console, RingPlan ring, MeasureStyle style)
     {
-        AlignedText.Heading(console, $"{ring.Ring.Name}: {Describe(ring.Ring, style)}");
+        AlignedText.Heading(console, $"{ring.Ring.Name}: {RingDescription.Of(ring.Ring).In(style)}");
         Figures(console, "Set", ring, ToSet, style);
         Figures(console, "The wedge", ring, ToKnow, style);
         Figures(console, "So that no joint gapes", ring, HowExact, style);
@@ -42,19 +42,12 @@ internal static class Summary
         AlignedText.Write(console, names.Select(name => ring[name]).Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
     }
 
-    private static string Describe(Ring ring, MeasureStyle style) => ring switch
-    {
-        WedgeDisc disc => $"disc of {ring.Segments} wedges, {style.Length(ring.Diameter.Millimetres)}" + (disc.Bore is Length bore ? $", bored {style.Length(bore.Millimetres)}" : ""),
-        SegmentRing open => $"ring of {ring.Segments} segments, {style.Length(ring.Diameter.Millimetres)} outside, {style.Length(open.InnerDiameter.Millimetres)} inside",
-        _ => $"{ring.Segments} segments",
-    };
-
     private static string Order(Ring ring)
     {
-        string once = string.Join(", ", ring.Woods);
-        int times = ring.Segments / ring.Woods.Length;
-        int rest = ring.Segments % ring.Woods.Length;
-        return $"{once}, {times} times" + (rest == 0 ? "" : $", then {string.Join(", ", ring.Woods.Take(rest))}");
+        string once = string.Join(", ", ring.Cycle);
+        int times = ring.Around / ring.Cycle.Length;
+        int rest = ring.Around % ring.Cycle.Length;
+        return $"{once}, {times} times" + (rest == 0 ? "" : $", then {string.Join(", ", ring.Cycle.Take(rest))}");
     }
 
     private static string Word(Weight weight) => weight switch

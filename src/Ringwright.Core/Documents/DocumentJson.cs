@@ -30,6 +30,8 @@ public static class DocumentJson
             new UnitConverter(),
             new WordConverter<SledKind>(),
             new WordConverter<OpenAt>(),
+            new WordConverter<PieceKind>(),
+            new WordConverter<HoldingKind>(),
         },
     };
 

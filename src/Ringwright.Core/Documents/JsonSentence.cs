@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Documents;
 
@@ -15,7 +16,9 @@ internal static partial class JsonSentence
         if (message.Contains("missing required properties", StringComparison.Ordinal))
             return new(place, $"the field {string.Join(" and ", Quoted().Matches(message).Skip(1).Select(m => m.Groups[1].Value))} is missing", "every piece needs it");
         if (message.Contains("polymorphic", StringComparison.OrdinalIgnoreCase) || message.Contains("type discriminator", StringComparison.Ordinal))
-            return new(place, "the ring's construction is missing or unknown", "\"construction\" is \"wedge disc\" or \"segment ring\"");
+            return message.Contains(nameof(Inside), StringComparison.Ordinal)
+                ? new(place, "what is hollow is missing or unknown", "\"hollow\" is \"wall\", \"bore\" or \"drawn\"")
+                : new(place, "the ring's construction is missing or unknown", $"\"construction\" is {Constructions}");
         if (message.Contains("Duplicate property", StringComparison.OrdinalIgnoreCase))
             return new(place, "a field stands there twice", "each field may stand once");
         if (message.Contains(';', StringComparison.Ordinal) && !message.Contains("LineNumber", StringComparison.Ordinal))
@@ -28,6 +31,13 @@ internal static partial class JsonSentence
             return new(place, EndsEarly(json) ? "the file ends too early" : "this is not JSON", "the file must be complete JSON");
         return new(place, "the value is of the wrong kind", "see the schema in docs/schema");
     }
+
+    private static readonly string Constructions = Listed(
+        WedgeDisc.ConstructionName, SegmentRing.ConstructionName, OpenRing.ConstructionName, MixedRing.ConstructionName,
+        StaveRing.ConstructionName, LaminatedRing.ConstructionName, BoardRing.ConstructionName, SolidLayer.ConstructionName);
+
+    private static string Listed(params string[] names) =>
+        string.Join(", ", names[..^1].Select(n => $"\"{n}\"")) + $" or \"{names[^1]}\"";
 
     private static bool IsSyntax(string message) =>
         message.Contains("invalid", StringComparison.OrdinalIgnoreCase) || message.Contains("expected", StringComparison.OrdinalIgnoreCase);

@@ -1,5 +1,3 @@
-using System.Globalization;
-using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Documents;
@@ -35,65 +33,8 @@ public static class PieceCheck
         for (int i = 0; i < piece.Rings.Length; i++)
         {
             Ring ring = piece.Rings[i] ?? throw new BadInputException($"rings {i + 1}", "it is null", "a ring is a group of fields");
-            CheckRing(ring, i);
-            if (!names.Add(ring.Name)) throw new BadInputException(Place(ring, "name"), "another ring has the same name", "each ring needs its own");
+            RingCheck.Check(ring, i + 1, piece.Shape is not null);
+            if (!names.Add(ring.Name)) throw new BadInputException(RingCheck.Place(ring, "name"), "another ring has the same name", "each ring needs its own");
         }
     }
-
-    private static void CheckRing(Ring ring, int index)
-    {
-        if (string.IsNullOrWhiteSpace(ring.Name) || ring.Name.Length > 60)
-            throw new BadInputException($"rings {index + 1} name", "it is empty or longer than 60 characters", "a short name is needed, such as Rim");
-        if (ring.Segments is < FewestSegments or > MostSegments)
-            throw new BadInputException(Place(ring, "segments"), $"{ring.Segments} segments cannot make a ring", $"{FewestSegments} to {MostSegments} can");
-        Size(ring, "diameter", ring.Diameter);
-        Size(ring, "thickness", ring.Thickness);
-        if (ring.Allowance is Length allowance) Between(ring, "allowance", allowance, 0, ring.Diameter.Millimetres);
-        CheckWoods(ring);
-        if (ring is WedgeDisc disc) CheckDisc(disc);
-        if (ring is SegmentRing open) CheckOpen(open);
-    }
-
-    private static void CheckWoods(Ring ring)
-    {
-        if (ring.Woods.IsDefaultOrEmpty) throw new BadInputException(Place(ring, "woods"), "there is none", "name at least one wood");
-        if (ring.Woods.Length > ring.Segments)
-            throw new BadInputException(Place(ring, "woods"), $"{ring.Woods.Length} woods are listed for {ring.Segments} segments", "list at most one for each segment; the list repeats");
-        foreach (string wood in ring.Woods)
-            if (string.IsNullOrWhiteSpace(wood) || wood.Length > 40)
-                throw new BadInputException(Place(ring, "woods"), "a wood's name is empty or longer than 40 characters", "a short name is needed, such as maple");
-    }
-
-    private static void CheckDisc(WedgeDisc disc)
-    {
-        double diameter = disc.Diameter.Millimetres;
-        if (disc.Tip is not null && disc.BoardWidth is not null)
-            throw new BadInputException(Place(disc, "boardWidth"), "tip and boardWidth are both given", "give one, the other follows");
-        if (disc.Tip is Length tip) Between(disc, "tip", tip, 0, diameter * Math.Tan(Math.PI / disc.Segments));
-        if (disc.Bore is Length bore)
-        {
-            Size(disc, "bore", bore);
-            if (bore.Millimetres >= diameter)
-                throw new BadInputException(Place(disc, "bore"), $"a bore of {bore} leaves nothing of a disc of {disc.Diameter}", "it must be smaller than the diameter");
-        }
-
-        if (disc.BoardWidth is Length width) Between(disc, "boardWidth", width, SmallestSize, LargestSize);
-    }
-
-    private static void CheckOpen(SegmentRing ring)
-    {
-        Size(ring, "innerDiameter", ring.InnerDiameter);
-        if (ring.InnerDiameter.Millimetres >= ring.Diameter.Millimetres)
-            throw new BadInputException(Place(ring, "innerDiameter"), $"{ring.InnerDiameter} inside leaves no wall within {ring.Diameter}", "it must be smaller than the diameter");
-    }
-
-    private static void Size(Ring ring, string field, Length length) => Between(ring, field, length, SmallestSize, LargestSize);
-
-    private static void Between(Ring ring, string field, Length length, double least, double most)
-    {
-        if (length.Millimetres < least || length.Millimetres > most)
-            throw new BadInputException(Place(ring, field), $"{length} cannot be", string.Create(CultureInfo.InvariantCulture, $"{least:0.###} mm to {most:0.###} mm can"));
-    }
-
-    private static string Place(Ring ring, string field) => $"ring {ring.Name}, {field}";
 }

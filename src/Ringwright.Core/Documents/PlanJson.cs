@@ -41,7 +41,7 @@ public static class PlanJson
         json.WriteEndArray();
         WriteWoods(json, ring);
         json.WriteStartArray("order");
-        for (int i = 0; i < ring.Ring.Segments; i++) json.WriteStringValue(ring.Ring.WoodOf(i));
+        for (int i = 0; i < ring.Ring.Around; i++) json.WriteStringValue(ring.Ring.WoodOf(i));
         json.WriteEndArray();
         WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
         WriteTexts(json, "findings", ring.Findings.Select(f => f.Sentence.In(style)));

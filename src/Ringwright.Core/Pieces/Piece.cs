@@ -24,6 +24,14 @@ public sealed record Piece
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Notes { get; init; }
 
+    /// <summary>What kind of piece it is; absent when its rings say all.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PieceKind? Kind { get; init; }
+
+    /// <summary>The turned shape; absent when each ring gives its own sizes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Shape? Shape { get; init; }
+
     /// <summary>The rings from the bottom up; at least one.</summary>
     public required ImmutableArray<Ring> Rings { get; init; }
 

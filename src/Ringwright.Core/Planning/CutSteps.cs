@@ -16,7 +16,7 @@ internal static class CutSteps
         yield return Sentence.Of("Stop when the shortest edge of the rest is {0}: it cannot be held safely any more.", Measured.Length(shop.Saw.HoldingLength.Millimetres));
         if (shop.Sled.Kind != SledKind.DiscSander)
             yield return Sentence.Of("Sand {0} off each joint face, no more: only the burr and the saw marks.", Measured.Fine(shop.Sanding.PerFace.Millimetres));
-        yield return Sentence.Of("Lay half the ring dry, {0} wedges, against a straightedge before you saw the rest.", Measured.Count(ring.Segments / 2));
+        yield return Sentence.Of("Lay half the ring dry, {0} wedges, against a straightedge before you saw the rest.", Measured.Count(ring.Around / 2));
     }
 
     private static string SetFence(SledKind kind) => kind switch

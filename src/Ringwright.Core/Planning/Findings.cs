@@ -16,8 +16,8 @@ internal static class Findings
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
-        if (ring.Segments % ring.Woods.Length != 0)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Segments), Measured.Count(ring.Woods.Length)));
+        if (ring.Around % ring.Cycle.Length != 0)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Around), Measured.Count(ring.Cycle.Length)));
         if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}, less than the {1} these hands hold and sand: use fewer segments or a larger ring.", Measured.Length(glued.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
         if (budget.Corrected.Chance < ReachMap.FairChance)

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Documents;
-using Ringwright.Core.Fitting;
 using Ringwright.Core.Pieces;
-using Ringwright.Core.Rings;
-using Ringwright.Core.Sawing;
 
 namespace Ringwright.Core.Planning;
 
@@ -20,18 +17,17 @@ public static class Planner
         return new(piece, shop, rings, Verdicts.Of(rings));
     }
 
-    private static RingPlan PlanRing(Ring ring, Shop shop)
+    private static RingPlan PlanRing(Ring ring, Shop shop) => ring switch
     {
-        var book = new FigureBook();
-        WedgeGeometry glued = SizeFigures.Glued(ring, shop, book);
-        WedgeGeometry sawn = glued.BeforeSanding(shop.Sanding.PerFace.Millimetres);
-        var strip = new StripLayout(sawn, shop.Saw.Kerf.Millimetres, shop.Saw.EndTrim.Millimetres, shop.Saw.HoldingLength.Millimetres);
-        SizeFigures.Add(glued, sawn, ring, shop, book);
-        SettingFigures.Add(glued, sawn, shop, book);
-        CentreFigures.Add(glued, ring, shop, book);
-        ImmutableArray<WoodNeed> woods = WoodFigures.Add(strip, ring, shop, book);
-        ClosingBudget budget = ClosingFigures.Add(glued, woods.Sum(w => w.Boards), shop, book);
-        ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, budget, shop, book).OrderByDescending(f => f.Weight)];
-        return new(ring, glued, strip, woods, book.Figures, [.. CutSteps.Of(ring, shop, book)], findings);
-    }
+        WedgeDisc or SegmentRing => ClosedRing.Plan(ring, shop),
+        OpenRing => throw NotPlanned(ring),
+        MixedRing => throw NotPlanned(ring),
+        StaveRing => throw NotPlanned(ring),
+        LaminatedRing => throw NotPlanned(ring),
+        BoardRing => throw NotPlanned(ring),
+        SolidLayer => throw NotPlanned(ring),
+        _ => throw NotPlanned(ring),
+    };
+
+    private static BadInputException NotPlanned(Ring ring) => new($"ring {ring.Name}, construction", "this version does not plan it", "a wedge disc or a segment ring can be planned");
 }

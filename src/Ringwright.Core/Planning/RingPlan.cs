@@ -6,22 +6,28 @@ using Ringwright.Core.Sawing;
 namespace Ringwright.Core.Planning;
 
 /// <summary>Everything the shop needs for one ring.</summary>
-/// <param name="Ring">The ring as wanted.</param>
-/// <param name="Glued">Its wedges as glued, after sanding.</param>
-/// <param name="Strip">Its wedges as sawn, and how they lie in the strip.</param>
+/// <param name="Ring">The ring as wanted, its sizes known.</param>
+/// <param name="Batches">Its wedges, those that are sawn alike together; empty for a layer that is not segmented.</param>
 /// <param name="Woods">What is needed of each wood, in the order they first appear around the ring.</param>
+/// <param name="Layout">Its pieces of wood counter-clockwise, and where each lay in its board.</param>
 /// <param name="Figures">All numbers, each with its reason.</param>
 /// <param name="Steps">What to do at the saw, in order.</param>
 /// <param name="Findings">What the maker should know, weightiest first.</param>
 public sealed record RingPlan(
     Ring Ring,
-    WedgeGeometry Glued,
-    StripLayout Strip,
+    ImmutableArray<WedgeBatch> Batches,
     ImmutableArray<WoodNeed> Woods,
+    ImmutableArray<LaidSegment> Layout,
     ImmutableArray<Figure> Figures,
     ImmutableArray<Sentence> Steps,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>The first batch's wedges as glued, after sanding.</summary>
+    public WedgeGeometry Glued => Batches[0].Glued;
+
+    /// <summary>The first batch's wedges as sawn, and how they lie in the strip.</summary>
+    public StripLayout Strip => Batches[0].Strip;
+
     /// <summary>One sentence about this ring alone: will it close, and if not, what to mend first.</summary>
     public Sentence Verdict => Verdicts.Of([this]);
 
@@ -42,6 +48,9 @@ public sealed record RingPlan(
 /// <param name="LeftOver">What is left of the last board beyond the holding length.</param>
 public sealed record WoodNeed(string Wood, int Needed, int ToSaw, int Boards, double Length, double LeftOver)
 {
+    /// <summary>Which of the ring's batches it is for.</summary>
+    public int Batch { get; init; }
+
     /// <summary>Spare wedges.</summary>
     public int Spares => ToSaw - Needed;
 }

@@ -9,12 +9,12 @@ internal static class SizeFigures
 {
     public static WedgeGeometry Glued(Ring ring, Shop shop, FigureBook book)
     {
-        double a = Math.PI / ring.Segments;
-        book.Know("N", "segments around the ring", ring.Segments, Quantity.Count);
+        double a = Math.PI / ring.Around;
+        book.Know("N", "segments around the ring", ring.Around, Quantity.Count);
         book.Know("a", "half the wedge's angle, π/N", a, Quantity.Angle);
-        book.Know("D", "diameter to be turned", ring.Diameter.Millimetres, Quantity.Length);
+        book.Know("D", "diameter to be turned", ring.Outside.Millimetres, Quantity.Length);
         double allowance = book.Know("q", "wood left on the radius for turning", (ring.Allowance ?? shop.Wanted.Allowance).Millimetres, Quantity.Length);
-        double outer = book.Know("Ao", "distance from centre to outer flat as glued", (ring.Diameter.Millimetres / 2) + allowance, Quantity.Length);
+        double outer = book.Know("Ao", "distance from centre to outer flat as glued", (ring.Outside.Millimetres / 2) + allowance, Quantity.Length);
         double inner = ring switch
         {
             WedgeDisc disc => DiscInner(disc, outer, a),
@@ -22,7 +22,7 @@ internal static class SizeFigures
             _ => throw new InvalidOperationException($"No inner size for {ring.GetType().Name}."),
         };
         book.Know("Ai", "distance from centre to inner flat as glued", inner, Quantity.Length);
-        return new(ring.Segments, outer, inner);
+        return new(ring.Around, outer, inner);
     }
 
     public static void Add(WedgeGeometry glued, WedgeGeometry sawn, Ring ring, Shop shop, FigureBook book)
@@ -71,11 +71,12 @@ internal static class SizeFigures
     // The turned hole must cut all inner corners away: Ai / cos a ≤ Ri − q.
     private static double RingInner(SegmentRing ring, double allowance, double outer, double a, FigureBook book)
     {
-        double radius = (ring.InnerDiameter.Millimetres / 2) - allowance;
+        Length inside = ring.InnerDiameter ?? throw new InvalidOperationException($"Ring {ring.Name} has no inner size yet.");
+        double radius = (inside.Millimetres / 2) - allowance;
         if (radius <= 0)
-            throw new BadInputException($"ring {ring.Name}, innerDiameter", $"{ring.InnerDiameter} is no more than twice the allowance of {Math.Round(allowance, 3)} mm",
+            throw new BadInputException($"ring {ring.Name}, innerDiameter", $"{inside} is no more than twice the allowance of {Math.Round(allowance, 3)} mm",
                 "make it a wedge disc, or leave less for turning");
-        book.Know("Di", "diameter to be turned inside", ring.InnerDiameter.Millimetres, Quantity.Length);
+        book.Know("Di", "diameter to be turned inside", inside.Millimetres, Quantity.Length);
         double inner = radius * Math.Cos(a);
         return inner < outer ? inner : throw new BadInputException($"ring {ring.Name}, innerDiameter", "no wall is left", "a smaller inner diameter is needed");
     }

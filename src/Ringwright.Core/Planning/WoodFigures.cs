@@ -9,19 +9,19 @@ namespace Ringwright.Core.Planning;
 /// <summary>How much of each wood: wedges with spares, strip, boards, dust.</summary>
 internal static class WoodFigures
 {
-    public static ImmutableArray<WoodNeed> Add(StripLayout strip, Ring ring, Shop shop, FigureBook book)
+    public static ImmutableArray<WoodNeed> Add(StripLayout strip, string ring, IReadOnlyList<string> wedges, Shop shop, FigureBook book, int batch = 0)
     {
         AddStrip(strip, shop, book);
         int perBoard = strip.WedgesIn(shop.Boards.Length.Millimetres);
         if (perBoard < 1)
-            throw new BadInputException($"ring {ring.Name}", $"a board of {shop.Boards.Length} yields no wedge, {Math.Round(strip.Overhead, 1)} mm are lost to trim, first cut and holding and one wedge takes {Math.Round(strip.Pitch, 1)} mm",
+            throw new BadInputException($"ring {ring}", $"a board of {shop.Boards.Length} yields no wedge, {Math.Round(strip.Overhead, 1)} mm are lost to trim, first cut and holding and one wedge takes {Math.Round(strip.Pitch, 1)} mm",
                 $"boards of at least {Math.Ceiling(strip.LengthFor(1))} mm are needed");
         book.Know("Lb", "length of one board", shop.Boards.Length.Millimetres, Quantity.Length);
         book.AddFound("wedges-per-board", "Wedges from one board", perBoard, Quantity.Count, "most n with u + n·p ≤ Lb", "u p Lb",
             "The rest is shorter than one wedge more, or too short to hold.", Sources.SawGeometry);
-        string[] woods = [.. Enumerable.Range(0, ring.Segments).Select(ring.WoodOf).Distinct(StringComparer.OrdinalIgnoreCase)];
+        string[] woods = [.. wedges.Distinct(StringComparer.OrdinalIgnoreCase)];
         double confidence = Math.Pow(shop.Wanted.Confidence, 1.0 / woods.Length);
-        return [.. woods.Select(wood => Need(wood, woods.Length, confidence, perBoard, strip, ring, shop, book))];
+        return [.. woods.Select(wood => Need(wood, woods.Length, confidence, perBoard, strip, wedges, shop, book) with { Batch = batch })];
     }
 
     private static void AddStrip(StripLayout strip, Shop shop, FigureBook book)
@@ -39,9 +39,9 @@ internal static class WoodFigures
             "The smaller the wedge, the more of the wood becomes dust.", Sources.SawGeometry);
     }
 
-    private static WoodNeed Need(string wood, int woods, double confidence, int perBoard, StripLayout strip, Ring ring, Shop shop, FigureBook book)
+    private static WoodNeed Need(string wood, int woods, double confidence, int perBoard, StripLayout strip, IReadOnlyList<string> wedges, Shop shop, FigureBook book)
     {
-        int needed = Enumerable.Range(0, ring.Segments).Count(i => string.Equals(ring.WoodOf(i), wood, StringComparison.OrdinalIgnoreCase));
+        int needed = wedges.Count(w => string.Equals(w, wood, StringComparison.OrdinalIgnoreCase));
         int toSaw = ToSaw(needed, shop.Hands, confidence);
         int boards = (toSaw + perBoard - 1) / perBoard;
         int onLast = toSaw - ((boards - 1) * perBoard);

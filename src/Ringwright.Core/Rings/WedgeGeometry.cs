@@ -3,7 +3,7 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Core.Rings;
 
 /// <summary>
-/// One wedge of a ring of <paramref name="Segments"/> equal wedges, an isosceles trapezoid (a triangle when it reaches a
+/// One of <paramref name="Segments"/> equal wedges around a ring, an isosceles trapezoid (a triangle when it reaches a
 /// point). Lengths in mm, angles in radians. Formulas: design, section 4 (regular polygon: flat = 2 · apothem · tan(π/N)).
 /// </summary>
 /// <param name="Segments">Number of wedges around, N.</param>
@@ -11,8 +11,14 @@ namespace Ringwright.Core.Rings;
 /// <param name="InnerApothem">Distance from the centre to the inner flat, Ai; 0 for a point. Negative is not a wedge.</param>
 public readonly record struct WedgeGeometry(int Segments, double OuterApothem, double InnerApothem)
 {
-    /// <summary>Half the wedge's angle, a = π/N: the mitre.</summary>
-    public double HalfAngle => Math.PI / Segments;
+    /// <summary>
+    /// Half the wedge's angle, a: the mitre. π/N unless set: less where gaps stay open between the wedges, another share of
+    /// the turn where segments are unequal. Apothems then count from where this wedge's own two faces would meet.
+    /// </summary>
+    public double HalfAngle { get; init; } = Math.PI / Segments;
+
+    /// <summary>Distance of that meeting point from the ring's axis, towards the rim; 0 unless spacers of even thickness lie between the wedges.</summary>
+    public double ApexRadius { get; init; }
 
     /// <summary>The angle between the two joint faces, 2π/N.</summary>
     public double WedgeAngle => 2 * HalfAngle;
@@ -45,7 +51,7 @@ public readonly record struct WedgeGeometry(int Segments, double OuterApothem, d
     public WedgeGeometry BeforeSanding(double perFace)
     {
         double grown = perFace / Math.Sin(HalfAngle);
-        return new(Segments, OuterApothem + grown, InnerApothem + grown);
+        return this with { OuterApothem = OuterApothem + grown, InnerApothem = InnerApothem + grown };
     }
 
     /// <summary>What is left when <paramref name="perFace"/> mm are sanded off each joint face.</summary>
@@ -55,12 +61,15 @@ public readonly record struct WedgeGeometry(int Segments, double OuterApothem, d
     /// The wedge in plan, at <paramref name="index"/> in its ring around the origin: the first wedge's middle lies on +x,
     /// further ones counter-clockwise. Three corners when the tip is a point.
     /// </summary>
-    public ConvexPolygon Plan(int index)
+    public ConvexPolygon Plan(int index) => PlanAt(index * (2 * Math.PI / Segments));
+
+    /// <summary>The wedge in plan with its middle at the angle <paramref name="middle"/> (radians) around the origin.</summary>
+    public ConvexPolygon PlanAt(double middle)
     {
-        double middle = index * WedgeAngle;
-        Vector2D from = Vector2D.Polar(OuterCorner, middle - HalfAngle);
-        Vector2D to = Vector2D.Polar(OuterCorner, middle + HalfAngle);
-        if (InnerApothem <= 0) return new([from, to, Vector2D.Zero]);
-        return new([from, to, Vector2D.Polar(InnerCorner, middle + HalfAngle), Vector2D.Polar(InnerCorner, middle - HalfAngle)]);
+        Vector2D apex = Vector2D.Polar(ApexRadius, middle);
+        Vector2D from = apex + Vector2D.Polar(OuterCorner, middle - HalfAngle);
+        Vector2D to = apex + Vector2D.Polar(OuterCorner, middle + HalfAngle);
+        if (InnerApothem <= 0) return new([from, to, apex]);
+        return new([from, to, apex + Vector2D.Polar(InnerCorner, middle + HalfAngle), apex + Vector2D.Polar(InnerCorner, middle - HalfAngle)]);
     }
 }

@@ -19,7 +19,7 @@ internal static class OverviewSheet
 
     public static void Add(Packet packet, RingJob job)
     {
-        Column head = new(3, new Paragraph(RingWords.Describe(job.Ring.Ring, job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
+        Column head = new(3, new Paragraph(RingDescription.Of(job.Ring.Ring).In(job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
         // Inches with a fraction and decimals are long: three beside each other stay large.
         Section figures = new("To set and to saw", new KeyFigures(job.Style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. Figures(job)]));
         double shared = job.Width - Columns.Gutter, ringWidth = shared * RingShare / (1 + RingShare);

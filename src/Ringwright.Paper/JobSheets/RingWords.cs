@@ -11,19 +11,10 @@ internal static class RingWords
 {
     private const int MostRuns = 40;
 
-    /// <summary>What the ring is, in one line: "Disc of 24 wedges, 19 mm, bored 7 mm".</summary>
-    public static string Describe(Ring ring, MeasureStyle style) => ring switch
-    {
-        WedgeDisc { Bore: Length bore } => $"{Disc(ring, style)}, bored {style.Length(bore.Millimetres)}",
-        WedgeDisc => Disc(ring, style),
-        SegmentRing open => $"Ring of {ring.Segments} segments, {style.Length(ring.Diameter.Millimetres)} outside, {style.Length(open.InnerDiameter.Millimetres)} inside",
-        _ => $"{ring.Segments} segments, {style.Length(ring.Diameter.Millimetres)}",
-    };
-
     /// <summary>The letters around the ring with runs drawn together: "6 × (A B)" or "2 A, B, 3 C".</summary>
     public static string Order(Ring ring, WoodKey key)
     {
-        string[] letters = [.. Enumerable.Range(0, ring.Segments).Select(i => key[ring.WoodOf(i)].Letter)];
+        string[] letters = [.. Enumerable.Range(0, ring.Around).Select(i => key[ring.WoodOf(i)].Letter)];
         int period = Period(letters);
         if (period == 1) return Runs(letters);
         string once = Runs(letters[..period]);
@@ -46,8 +37,6 @@ internal static class RingWords
     public static string Units(MeasureStyle style) => style.Unit == LengthUnit.Millimetre
         ? "millimetres"
         : style.Fractions ? "inches, fractions to 1/64" : "inches, decimals";
-
-    private static string Disc(Ring ring, MeasureStyle style) => $"Disc of {ring.Segments} wedges, {style.Length(ring.Diameter.Millimetres)}";
 
     // The shortest pattern that repeats all around, the last time perhaps in part.
     private static int Period(string[] letters) =>

@@ -95,7 +95,7 @@ public sealed class RingPicture
     // On a white disc, so that lines do not cross them, half way in or just inside a disc's rim; left out where wedges are too narrow.
     private void Letters()
     {
-        double radius = _plan.Ring is SegmentRing
+        double radius = _plan.Ring is IHollowRing
             ? _place.Scale * (Glued.OuterApothem + Glued.InnerApothem) / 2
             : (_place.Scale * Glued.OuterApothem) - Balloon - 1;
         double deep = _place.Scale * Glued.Depth;
@@ -117,7 +117,7 @@ public sealed class RingPicture
 
     private void Turned()
     {
-        double turned = _plan.Ring.Diameter.Millimetres;
+        double turned = _plan.Ring.Outside.Millimetres;
         if (turned < (2 * Glued.OuterApothem) - 1e-6) Round(turned);
         switch (_plan.Ring)
         {
@@ -125,9 +125,9 @@ public sealed class RingPicture
                 Round(bore.Millimetres);
                 Centre($"bore Ø {Caliper.Short(_style, bore.Millimetres)}", bore.Millimetres);
                 break;
-            case SegmentRing open:
-                Round(open.InnerDiameter.Millimetres);
-                Centre($"turned inside Ø {Caliper.Short(_style, open.InnerDiameter.Millimetres)}", open.InnerDiameter.Millimetres);
+            case IHollowRing { InnerDiameter: Length inside }:
+                Round(inside.Millimetres);
+                Centre($"turned inside Ø {Caliper.Short(_style, inside.Millimetres)}", inside.Millimetres);
                 break;
             case WedgeDisc when Glued.InnerApothem > 0:
                 Centre($"opening {Caliper.Short(_style, 2 * Glued.InnerApothem)} across flats", 2 * Glued.InnerApothem);
@@ -148,7 +148,7 @@ public sealed class RingPicture
     // Below the ring: what is turned, then what is glued.
     private void Sizes()
     {
-        double turned = _plan.Ring.Diameter.Millimetres, flats = 2 * Glued.OuterApothem;
+        double turned = _plan.Ring.Outside.Millimetres, flats = 2 * Glued.OuterApothem;
         double below = Outside + 8;
         if (turned < flats - 1e-6) below = Size(turned, below, "turned Ø");
         Size(flats, below, "across flats");

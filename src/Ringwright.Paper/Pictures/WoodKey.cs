@@ -45,7 +45,7 @@ public sealed class WoodKey
     public static WoodKey Of(Ring ring)
     {
         ArgumentNullException.ThrowIfNull(ring);
-        return new(Enumerable.Range(0, ring.Segments).Select(ring.WoodOf));
+        return new(Enumerable.Range(0, ring.Around).Select(ring.WoodOf));
     }
 
     // A to Z, then AA, AB and so on.

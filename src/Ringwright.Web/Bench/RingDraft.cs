@@ -40,9 +40,9 @@ public sealed record RingDraft(Construction Construction, InnerBy InnerBy, Immut
         ArgumentNullException.ThrowIfNull(ring);
         var disc = ring as WedgeDisc;
         var texts = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        texts[RingFields.Segments.Key] = ring.Segments.ToString(CultureInfo.InvariantCulture);
-        texts[RingFields.Diameter.Key] = ring.Diameter.Written;
-        texts[RingFields.InnerDiameter.Key] = (ring as SegmentRing)?.InnerDiameter.Written ?? "";
+        texts[RingFields.Segments.Key] = ring.Around.ToString(CultureInfo.InvariantCulture);
+        texts[RingFields.Diameter.Key] = ring.Outside.Written;
+        texts[RingFields.InnerDiameter.Key] = (ring as SegmentRing)?.InnerDiameter?.Written ?? "";
         texts[RingFields.Thickness.Key] = ring.Thickness.Written;
         texts[RingFields.Tip.Key] = disc?.Tip?.Written ?? "";
         texts[RingFields.BoardWidth.Key] = disc?.BoardWidth?.Written ?? "";
@@ -52,7 +52,7 @@ public sealed record RingDraft(Construction Construction, InnerBy InnerBy, Immut
             disc is null ? Construction.SegmentRing : Construction.WedgeDisc,
             disc?.BoardWidth is null ? InnerBy.Tip : InnerBy.BoardWidth,
             texts.ToImmutable(),
-            ring.Woods);
+            ring.Cycle);
     }
 
     /// <summary>The text of <paramref name="field"/>.</summary>

@@ -47,7 +47,7 @@ public sealed class Workbench
     /// <summary>One segment more or fewer than the last good number; within what can be.</summary>
     public void StepSegments(int by)
     {
-        int count = Math.Clamp(Now.Ring.Ring.Segments + by, PieceCheck.FewestSegments, PieceCheck.MostSegments);
+        int count = Math.Clamp(Now.Ring.Ring.Around + by, PieceCheck.FewestSegments, PieceCheck.MostSegments);
         Change(d => d.WithRing(r => r.With(RingFields.Segments, count.ToString(System.Globalization.CultureInfo.InvariantCulture))));
     }
 
@@ -92,6 +92,7 @@ public sealed class Workbench
     public void Open(string json)
     {
         Piece piece = DocumentJson.ReadPiece(json);
+        RefuseOthers(piece);
         Move(h => h.To(Sheet.Of(piece, h.Now.Good.Shop, h.Now.Draft.Units)));
     }
 
@@ -106,6 +107,15 @@ public sealed class Workbench
 
     /// <summary>Ends the present run of keystrokes, when a field is left.</summary>
     public void EndRun() => Move(h => h.Sealed(), tell: false);
+
+    // A field of the page that is not there cannot be edited, and editing the rest would lose it from sight.
+    private static void RefuseOthers(Piece piece)
+    {
+        if (piece.Shape is not null)
+            throw new BadInputException("shape", "this page cannot show a piece with a shape yet", "the command line plans it; here, open a piece whose rings give their own sizes");
+        if (piece.Rings.FirstOrDefault(r => r is not (WedgeDisc or SegmentRing)) is Ring other)
+            throw new BadInputException($"ring {other.Name}, construction", "this page cannot show this construction yet", "the command line plans it; here, open a piece of wedge discs and segment rings");
+    }
 
     private void Change(Func<Draft, Draft> change, string? run = null) => Move(h => h.To(h.Now.With(change(h.Now.Draft)), run));
 

@@ -22,7 +22,7 @@ internal sealed class PlanView
         Wedge = Svg.Points(glued.Plan(0), scale);
         Apothem = glued.OuterApothem * scale;
         HalfRim = glued.RimEdge * scale / 2;
-        Turned = plan.Ring.Diameter.Millimetres / 2 * scale;
+        Turned = plan.Ring.Outside.Millimetres / 2 * scale;
         HoleRadius = Hole(plan.Ring) is Length hole ? hole.Millimetres / 2 * scale : null;
         HoleText = Hole(plan.Ring) is Length h ? $"{(plan.Ring is WedgeDisc ? "bore" : "inside")} {Svg.Short(style.Length(h.Millimetres))}" : null;
         bool open = glued.InnerCorner > 0;

@@ -33,7 +33,7 @@ public class DocumentJsonTests
         {
             string once = DocumentJson.Write(piece);
             Piece again = DocumentJson.ReadPiece(once);
-            return once == DocumentJson.Write(again) && again.Rings[0].Diameter == piece.Rings[0].Diameter && again.Rings[0].Segments == piece.Rings[0].Segments;
+            return once == DocumentJson.Write(again) && again.Rings[0].Diameter == piece.Rings[0].Diameter && again.Rings[0].Around == piece.Rings[0].Around;
         });
 
     [Fact]

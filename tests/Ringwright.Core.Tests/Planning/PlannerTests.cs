@@ -83,7 +83,7 @@ public class PlannerTests
             int perBoard = (int)plan["wedges-per-board"].Value;
             double board = shop.Boards.Length.Millimetres;
             bool fits = plan.Strip.LengthFor(perBoard) <= board + 1e-6 && plan.Strip.LengthFor(perBoard + 1) > board;
-            return fits && plan.Woods.Sum(w => w.Needed) == piece.Rings[0].Segments && plan.Woods.All(w => w.Boards * perBoard >= w.ToSaw && w.LeftOver >= -1e-6);
+            return fits && plan.Woods.Sum(w => w.Needed) == piece.Rings[0].Around && plan.Woods.All(w => w.Boards * perBoard >= w.ToSaw && w.LeftOver >= -1e-6);
         });
 
     [Fact]

@@ -44,7 +44,7 @@ public sealed class DataFolderTests : IDisposable
         Workbench bench = Example.Bench;
         bench.Type(RingFields.Segments, "18");
         _folder.Save(bench.Now);
-        Assert.Equal(18, DocumentJson.ReadPiece(File.ReadAllText(_files.In("piece.json"))).Rings[0].Segments);
+        Assert.Equal(18, DocumentJson.ReadPiece(File.ReadAllText(_files.In("piece.json"))).Rings[0].Around);
         Assert.Equal(bench.Now.Good.Shop.Name, DocumentJson.ReadShop(File.ReadAllText(_files.In("shop.json"))).Name);
     }
 

@@ -54,7 +54,7 @@ public static class RingJobs
         int perBoard = Math.Max(1, plan.Strip.WedgesIn(shop.Boards.Length.Millimetres));
         var piles = plan.Woods.Select((wood, w) => new Queue<SawnWedge>(Pile(plan, shop, wood.Needed, perBoard, seed + (1000UL * (ulong)(w + 1)), fences, causes))).ToArray();
         var names = plan.Woods.Select((wood, w) => (wood.Wood, w)).ToDictionary(p => p.Wood, p => p.w, StringComparer.OrdinalIgnoreCase);
-        return [.. Enumerable.Range(0, plan.Ring.Segments).Select(i => piles[names[plan.Ring.WoodOf(i)]].Dequeue())];
+        return [.. Enumerable.Range(0, plan.Ring.Around).Select(i => piles[names[plan.Ring.WoodOf(i)]].Dequeue())];
     }
 
     /// <summary>A sawn wedge as it lies in the dry fit.</summary>

@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Ringwright.Core.Fitting;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Rings;
+using Ringwright.Core.Sawing;
+
+namespace Ringwright.Core.Planning;
+
+/// <summary>Plans discs and rings of equal wedges that close.</summary>
+internal static class ClosedRing
+{
+    public static RingPlan Plan(Ring ring, Shop shop)
+    {
+        var book = new FigureBook();
+        WedgeGeometry glued = SizeFigures.Glued(ring, shop, book);
+        WedgeGeometry sawn = glued.BeforeSanding(shop.Sanding.PerFace.Millimetres);
+        StripLayout strip = StripOf(sawn, shop);
+        SizeFigures.Add(glued, sawn, ring, shop, book);
+        SettingFigures.Add(glued, sawn, shop, book);
+        CentreFigures.Add(glued, ring, shop, book);
+        ImmutableArray<WoodNeed> woods = WoodFigures.Add(strip, ring.Name, [.. Enumerable.Range(0, ring.Around).Select(ring.WoodOf)], shop, book);
+        ClosingBudget budget = ClosingFigures.Add(glued, woods.Sum(w => w.Boards), shop, book);
+        ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, budget, shop, book).OrderByDescending(f => f.Weight)];
+        return new(ring, [new(glued, strip, [.. Enumerable.Range(0, ring.Around)])], woods, WedgeLayout.Equal(ring, glued, strip, shop), book.Figures, [.. CutSteps.Of(ring, shop, book)], findings);
+    }
+
+    /// <summary>How wedges as sawn lie in this shop's strips.</summary>
+    public static StripLayout StripOf(WedgeGeometry sawn, Shop shop) =>
+        new(sawn, shop.Saw.Kerf.Millimetres, shop.Saw.EndTrim.Millimetres, shop.Saw.HoldingLength.Millimetres);
+}
