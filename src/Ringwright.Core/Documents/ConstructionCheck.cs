@@ -15,6 +15,7 @@ internal static class ConstructionCheck
         switch (ring)
         {
             case WedgeDisc disc: Disc(disc); break;
+            case SegmentRing { BoardWidth: Length width }: RingCheck.Size(ring, "boardWidth", width); break;
             case OpenRing open: Open(open); break;
             case StaveRing stave: Stave(stave); break;
             case LaminatedRing laminated: Laminated(laminated); break;

@@ -32,6 +32,10 @@ public sealed record SegmentRing : SegmentedRing, IHollowRing
     /// <inheritdoc/>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonPropertyOrder(4)]
     public Length? InnerDiameter { get; init; }
+
+    /// <summary>Width of a board that is ripped already, or ripped for several rings; as narrow as the ring allows when absent.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull), JsonPropertyOrder(5)]
+    public Length? BoardWidth { get; init; }
 }
 
 /// <summary>A ring of equal segments that stand apart: they touch only the rings above and below.</summary>

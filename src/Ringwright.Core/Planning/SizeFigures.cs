@@ -78,6 +78,18 @@ internal static class SizeFigures
                 "make it a wedge disc, or leave less for turning");
         book.Know("Di", "diameter to be turned inside", inside.Millimetres, Quantity.Length);
         double inner = radius * Math.Cos(a);
-        return inner < outer ? inner : throw new BadInputException($"ring {ring.Name}, innerDiameter", "no wall is left", "a smaller inner diameter is needed");
+        if (inner >= outer) throw new BadInputException($"ring {ring.Name}, innerDiameter", "no wall is left", "a smaller inner diameter is needed");
+        return ring.BoardWidth is Length width ? WithWidth(ring, width, outer, inner) : inner;
+    }
+
+    // A wider board than needed reaches further in.
+    private static double WithWidth(SegmentRing ring, Length width, double outer, double inner)
+    {
+        string where = $"ring {ring.Name}, boardWidth";
+        if (width.Millimetres < outer - inner - 1e-9)
+            throw new BadInputException(where, $"{width} is too narrow for the wall and what is left for turning", $"at least {Math.Round(outer - inner, 3)} mm is needed");
+        return width.Millimetres < outer
+            ? outer - width.Millimetres
+            : throw new BadInputException(where, $"{width} is too wide, the segments come to a point", $"less than {Math.Round(outer, 3)} mm, half the blank, can be used");
     }
 }
