@@ -89,10 +89,12 @@ public static class PieceCheck
 
     private static void Size(Ring ring, string field, Length length) => Between(ring, field, length, SmallestSize, LargestSize);
 
-    private static void Between(Ring ring, string field, Length length, double least, double most)
+    private static void Between(Ring ring, string field, Length length, double least, double most) => Between(Place(ring, field), length, least, most);
+
+    internal static void Between(string place, Length length, double least, double most)
     {
         if (length.Millimetres < least || length.Millimetres > most)
-            throw new BadInputException(Place(ring, field), $"{length} cannot be", string.Create(CultureInfo.InvariantCulture, $"{least:0.###} mm to {most:0.###} mm can"));
+            throw new BadInputException(place, $"{length} cannot be", string.Create(CultureInfo.InvariantCulture, $"{least:0.###} mm to {most:0.###} mm can"));
     }
 
     private static string Place(Ring ring, string field) => $"ring {ring.Name}, {field}";
