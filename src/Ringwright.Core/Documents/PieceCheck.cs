@@ -1,3 +1,5 @@
+using System.Globalization;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Documents;
@@ -29,6 +31,7 @@ public static class PieceCheck
         if (piece.Name.Length > 120) throw new BadInputException("name", $"it has {piece.Name.Length} characters", "at most 120 fit on a sheet");
         if (piece.Rings.IsDefaultOrEmpty) throw new BadInputException("rings", "there is none", "a piece has at least one ring");
         if (piece.Rings.Length > MostRings) throw new BadInputException("rings", $"there are {piece.Rings.Length}", $"at most {MostRings} are planned");
+        if (piece.Shape is Shape shape) ShapeCheck.Check(shape);
         var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         for (int i = 0; i < piece.Rings.Length; i++)
         {
@@ -36,5 +39,12 @@ public static class PieceCheck
             RingCheck.Check(ring, i + 1, piece.Shape is not null);
             if (!names.Add(ring.Name)) throw new BadInputException(RingCheck.Place(ring, "name"), "another ring has the same name", "each ring needs its own");
         }
+    }
+
+    /// <summary>Refuses a length outside <paramref name="least"/> to <paramref name="most"/> mm.</summary>
+    internal static void Between(string place, Length length, double least, double most)
+    {
+        if (length.Millimetres < least || length.Millimetres > most)
+            throw new BadInputException(place, $"{length} cannot be", string.Create(CultureInfo.InvariantCulture, $"{least:0.###} mm to {most:0.###} mm can"));
     }
 }

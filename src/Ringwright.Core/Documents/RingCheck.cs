@@ -1,4 +1,3 @@
-using System.Globalization;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
@@ -23,11 +22,8 @@ internal static class RingCheck
     }
 
     /// <summary>Refuses a length outside <paramref name="least"/> to <paramref name="most"/> mm.</summary>
-    public static void Between(Ring ring, string field, Length length, double least, double most)
-    {
-        if (length.Millimetres < least || length.Millimetres > most)
-            throw new BadInputException(Place(ring, field), $"{length} cannot be", string.Create(CultureInfo.InvariantCulture, $"{least:0.###} mm to {most:0.###} mm can"));
-    }
+    public static void Between(Ring ring, string field, Length length, double least, double most) =>
+        PieceCheck.Between(Place(ring, field), length, least, most);
 
     /// <summary>Refuses a length that is no size of a ring.</summary>
     public static void Size(Ring ring, string field, Length length) => Between(ring, field, length, PieceCheck.SmallestSize, PieceCheck.LargestSize);

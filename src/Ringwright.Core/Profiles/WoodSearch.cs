@@ -1,0 +1,88 @@
+using Ringwright.Core.Geometry;
+
+namespace Ringwright.Core.Profiles;
+
+/// <summary>A place where wood is thin; points hold radius (X) and height (Y), mm.</summary>
+/// <param name="Thickness">Distance between the two points, mm.</param>
+/// <param name="Outside">The point outside.</param>
+/// <param name="Inside">The point inside.</param>
+public readonly record struct ThinnestWood(double Thickness, Vector2D Outside, Vector2D Inside);
+
+/// <summary>Finds the least distance between outside and inside.</summary>
+internal static class WoodSearch
+{
+    private const int PlacesPerArc = 8;
+    private const double GoldenShare = 0.381966011250105; // (3 − √5) / 2
+
+    /// <summary>The thinnest wood: wall, floor or closed end.</summary>
+    /// <param name="outer">The curve outside.</param>
+    /// <param name="inner">The wall inside, not empty.</param>
+    /// <param name="recess">Depth of a recess in the bottom, mm.</param>
+    public static ThinnestWood Thinnest(ProfileCurve outer, WallLine inner, double recess)
+    {
+        ThinnestWood best = new(double.PositiveInfinity, default, default);
+        foreach (WallArc arc in inner.Arcs) best = Thinner(best, AlongArc(outer, arc));
+        if (inner.Bottom > outer.Bottom) best = Thinner(best, Upright(outer.Bottom + recess, inner.Bottom));
+        if (inner.Top < outer.Top) best = Thinner(best, Upright(outer.Top, inner.Top));
+        return best;
+    }
+
+    // Even places first, then the golden section around each that is no thicker than its neighbours.
+    private static ThinnestWood AlongArc(ProfileCurve outer, WallArc arc)
+    {
+        Span<double> found = stackalloc double[PlacesPerArc + 1];
+        double step = (arc.To - arc.From) / PlacesPerArc;
+        ThinnestWood best = new(double.PositiveInfinity, default, default);
+        for (int i = 0; i <= PlacesPerArc; i++)
+        {
+            ThinnestWood here = From(outer, arc, Place(i));
+            found[i] = here.Thickness;
+            best = Thinner(best, here);
+        }
+
+        for (int i = 0; i <= PlacesPerArc; i++)
+        {
+            double below = found[Math.Max(0, i - 1)], above = found[Math.Min(PlacesPerArc, i + 1)];
+            if (found[i] > Math.Min(below, above)) continue;
+            best = Thinner(best, Golden(outer, arc, Place(Math.Max(0, i - 1)), Place(Math.Min(PlacesPerArc, i + 1))));
+        }
+
+        return best;
+
+        double Place(int i) => i == PlacesPerArc ? arc.To : arc.From + (i * step);
+    }
+
+    private static ThinnestWood Golden(ProfileCurve outer, WallArc arc, double low, double high)
+    {
+        double first = low + (GoldenShare * (high - low)), second = high - (GoldenShare * (high - low));
+        ThinnestWood atFirst = From(outer, arc, first), atSecond = From(outer, arc, second);
+        while (second - first > 1e-7)
+        {
+            if (atFirst.Thickness <= atSecond.Thickness)
+            {
+                (high, second, atSecond) = (second, first, atFirst);
+                first = low + (GoldenShare * (high - low));
+                atFirst = From(outer, arc, first);
+            }
+            else
+            {
+                (low, first, atFirst) = (first, second, atSecond);
+                second = high - (GoldenShare * (high - low));
+                atSecond = From(outer, arc, second);
+            }
+        }
+
+        return Thinner(atFirst, atSecond);
+    }
+
+    private static ThinnestWood From(ProfileCurve outer, WallArc arc, double z)
+    {
+        var inside = new Vector2D(arc.Radius(z), z);
+        Vector2D outside = NearestPoint.On(outer.Spans, inside);
+        return new((outside - inside).Length, outside, inside);
+    }
+
+    private static ThinnestWood Upright(double outside, double inside) => new(Math.Abs(inside - outside), new(0, outside), new(0, inside));
+
+    private static ThinnestWood Thinner(ThinnestWood a, ThinnestWood b) => b.Thickness < a.Thickness ? b : a;
+}
