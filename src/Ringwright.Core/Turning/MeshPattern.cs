@@ -6,7 +6,7 @@ internal enum RowReach
     /// <summary>All the way from one side to the other.</summary>
     Arc,
 
-    /// <summary>One vertex, where the segment has no width.</summary>
+    /// <summary>One vertex, halfway, where the segment has no width.</summary>
     Point,
 
     /// <summary>One vertex, on the side it starts at.</summary>

@@ -75,12 +75,15 @@ internal sealed class MeshWeaver(SectionOutline outline, FaceGroups groups, int 
     private MeshRow Row(int node, int group, RowReach reach)
     {
         if (_rowOf.TryGetValue((node, group), out MeshRow known)) return known;
-        MeshRow row = new(node, group, _vertexCount, outline.Nodes[node].IsPoint && reach == RowReach.Arc ? RowReach.Point : reach);
+        MeshRow row = new(node, group, _vertexCount, NeedsOne(outline.Nodes[node]) ? RowReach.Point : reach);
         _vertexCount += row.Reach != RowReach.Arc ? 1 : fullTurn ? facets : facets + 1;
         _rows.Add(row);
         _rowOf.Add((node, group), row);
         return row;
     }
+
+    // On the axis every facet of a cone has its own normal, so it has its own vertex where there are normals.
+    private bool NeedsOne(SectionNode node) => node.IsPoint && (groups.Joined || node.R > 0);
 
     private static int At(MeshRow row, int k) => row.Start + (row.Reach == RowReach.Arc ? k : 0);
 

@@ -48,8 +48,8 @@ internal static class RandomRings
         for (int i = 0; i < angles.Length; i++)
         {
             double end = at + (scale * angles[i]);
-            (JointPlane from, JointPlane to) = sides.Length == 0 ? default : sides[i];
-            segments.Add(new(from with { Direction = at }, to with { Direction = end }, i % 3, Frame3D.Identity));
+            (JointPlane first, JointPlane second) = sides.Length == 0 ? default : sides[i];
+            segments.Add(new(first with { Direction = at }, second with { Direction = end }, i % 3, Frame3D.Identity));
             at = end;
         }
 
