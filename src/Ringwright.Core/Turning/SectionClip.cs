@@ -75,7 +75,7 @@ internal static class SectionClip
         return (low + high) / 2;
     }
 
-    private static WallLevel Between(WallLevel below, WallLevel above, double share) => new(
+    public static WallLevel Between(WallLevel below, WallLevel above, double share) => new(
         below.Z + (share * (above.Z - below.Z)),
         below.Outer + (share * (above.Outer - below.Outer)),
         below.Inner + (share * (above.Inner - below.Inner)));
@@ -101,7 +101,7 @@ internal static class SectionClip
 
     private static bool HasWood(WallLevel level) => level.Outer - level.Inner > Same;
 
-    private static WallLevel Clipped(WallLevel level, SegmentSpan span)
+    public static WallLevel Clipped(WallLevel level, in SegmentSpan span)
     {
         (double least, double greatest) = span.Reach(level.Z);
         double inner = Math.Clamp(level.Inner, Math.Min(least, level.Outer), level.Outer);
