@@ -1,0 +1,110 @@
+namespace Ringwright.Core.Turning;
+
+/// <summary>
+/// What of a wall's cut lies between a segment's sides: the sides of an open segment meet before they reach the axis, and there
+/// is no wood behind that. Levels are added where the walls run into the meeting line, so that nothing is cut off or filled.
+/// </summary>
+internal static class SectionClip
+{
+    private const double Same = SolidCheck.Resolution;
+    private const int Halvings = 60;
+
+    /// <summary>The connected parts of the cut from the bottom up; empty where the sides leave no wood at all.</summary>
+    public static List<List<WallLevel>> Runs(WallSection section, in SegmentSpan span)
+    {
+        if (!Touches(section, span)) return [[.. section.Levels]];
+        List<WallLevel> levels = WithCrossings(section, span);
+        return Connected(levels, span);
+    }
+
+    private static bool Touches(WallSection section, in SegmentSpan span)
+    {
+        if (span.IsRadial && span.Angle > 0) return false;
+        foreach (WallLevel level in section.Levels)
+        {
+            (double least, double greatest) = span.Reach(level.Z);
+            if (level.Inner < least || level.Outer > greatest) return true;
+        }
+
+        return false;
+    }
+
+    private static List<WallLevel> WithCrossings(WallSection section, SegmentSpan span)
+    {
+        List<WallLevel> levels = [section.Levels[0]];
+        for (int i = 1; i < section.Levels.Length; i++)
+        {
+            foreach (double share in Crossings(section.Levels[i - 1], section.Levels[i], span).Order())
+            {
+                WallLevel crossing = Between(section.Levels[i - 1], section.Levels[i], share);
+                if (crossing.Z - levels[^1].Z > Same && section.Levels[i].Z - crossing.Z > Same) levels.Add(crossing);
+            }
+
+            levels.Add(section.Levels[i]);
+        }
+
+        return levels;
+    }
+
+    private static IEnumerable<double> Crossings(WallLevel below, WallLevel above, SegmentSpan span)
+    {
+        if (SolidCheck.SameHeight(below, above)) return [];
+        Func<WallLevel, double>[] depths =
+        [
+            level => level.Inner - span.Reach(level.Z).Least, level => level.Outer - span.Reach(level.Z).Least,
+            level => level.Inner - span.Reach(level.Z).Greatest, level => level.Outer - span.Reach(level.Z).Greatest,
+        ];
+        return depths.Select(depth => Crossing(below, above, depth)).OfType<double>();
+    }
+
+    // Where the depth changes its sign between two levels, as a share of the way; by halving, because the meeting line of
+    // tilted sides is a hyperbola in this cut.
+    private static double? Crossing(WallLevel below, WallLevel above, Func<WallLevel, double> depth)
+    {
+        bool start = depth(below) > 0;
+        if (start == depth(above) > 0) return null;
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < Halvings; i++)
+        {
+            double middle = (low + high) / 2;
+            if (depth(Between(below, above, middle)) > 0 == start) low = middle;
+            else high = middle;
+        }
+
+        return (low + high) / 2;
+    }
+
+    public static WallLevel Between(WallLevel below, WallLevel above, double share) => new(
+        below.Z + (share * (above.Z - below.Z)),
+        below.Outer + (share * (above.Outer - below.Outer)),
+        below.Inner + (share * (above.Inner - below.Inner)));
+
+    private static List<List<WallLevel>> Connected(List<WallLevel> levels, SegmentSpan span)
+    {
+        List<List<WallLevel>> runs = [];
+        bool open = false;
+        for (int i = 1; i < levels.Count; i++)
+        {
+            WallLevel below = Clipped(levels[i - 1], span);
+            WallLevel above = Clipped(levels[i], span);
+            bool connected = SolidCheck.SameHeight(below, above)
+                ? open && i + 1 < levels.Count && Math.Min(below.Outer, above.Outer) - Math.Max(below.Inner, above.Inner) > Same
+                : HasWood(Clipped(Between(levels[i - 1], levels[i], 0.5), span));
+            if (connected && !open) runs.Add([below]);
+            if (connected) runs[^1].Add(above);
+            open = connected && (HasWood(above) || SolidCheck.SameHeight(below, above));
+        }
+
+        return runs;
+    }
+
+    private static bool HasWood(WallLevel level) => level.Outer - level.Inner > Same;
+
+    public static WallLevel Clipped(WallLevel level, in SegmentSpan span)
+    {
+        (double least, double greatest) = span.Reach(level.Z);
+        double inner = Math.Clamp(level.Inner, Math.Min(least, level.Outer), level.Outer);
+        return level with { Inner = inner, Outer = Math.Max(inner, Math.Min(level.Outer, greatest)) };
+    }
+}
