@@ -17,6 +17,9 @@ public static class PlanJson
         json.WriteString("piece", plan.Piece.Name);
         json.WriteString("shop", plan.Shop.Name);
         json.WriteString("verdict", plan.Verdict.In(style));
+        json.WriteStartArray("figures");
+        foreach (Figure figure in plan.Figures) WriteFigure(json, figure, style);
+        json.WriteEndArray();
         json.WriteStartArray("rings");
         foreach (RingPlan ring in plan.Rings) WriteRing(json, ring, style);
         json.WriteEndArray();
@@ -28,6 +31,7 @@ public static class PlanJson
         Quantity.Length or Quantity.FineLength => "mm",
         Quantity.Angle or Quantity.FineAngle => "rad",
         Quantity.Area => "mm²",
+        Quantity.Volume => "mm³",
         Quantity.Count => "pieces",
         _ => "1",
     };

@@ -37,7 +37,7 @@ public sealed record MeasureStyle
     /// <summary>The style that goes with a document's unit.</summary>
     public static MeasureStyle For(LengthUnit unit) => unit == LengthUnit.Inch ? InchFractions : Millimetres;
 
-    /// <summary>Prints <paramref name="value"/> (mm, rad, mm², count or share as <paramref name="quantity"/> says) with its unit.</summary>
+    /// <summary>Prints <paramref name="value"/> (mm, rad, mm², mm³, count or share as <paramref name="quantity"/> says) with its unit.</summary>
     public string Print(double value, Quantity quantity) => quantity switch
     {
         Quantity.Length => Unit == LengthUnit.Millimetre ? Number(value, 2) + " mm" : Inches(value),
@@ -47,6 +47,7 @@ public sealed record MeasureStyle
         Quantity.Count => Number(value, 0),
         Quantity.Share => Share(value),
         Quantity.Area => Unit == LengthUnit.Millimetre ? Number(value, 1) + " mm²" : Number(value / (MillimetresPerInch * MillimetresPerInch), 3) + " in²",
+        Quantity.Volume => Unit == LengthUnit.Millimetre ? Number(value / 1000, 1) + " cm³" : Number(value / (MillimetresPerInch * MillimetresPerInch * MillimetresPerInch), 2) + " in³",
         _ => Number(value, 4),
     };
 

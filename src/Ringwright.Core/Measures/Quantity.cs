@@ -24,6 +24,9 @@ public enum Quantity
     /// <summary>An area in mm².</summary>
     Area,
 
+    /// <summary>A volume in mm³.</summary>
+    Volume,
+
     /// <summary>A number without unit.</summary>
     Ratio,
 }

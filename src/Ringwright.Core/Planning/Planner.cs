@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Profiles;
 
 namespace Ringwright.Core.Planning;
 
@@ -13,8 +14,10 @@ public static class Planner
     {
         PieceCheck.Check(piece);
         ShopCheck.Check(shop);
-        ImmutableArray<RingPlan> rings = [.. piece.Rings.Select(ring => PlanRing(ring, shop))];
-        return new(piece, shop, rings, Verdicts.Of(rings));
+        TurnedForm? form = piece.Shape is Shape shape ? TurnedForm.Of(shape) : null;
+        ImmutableArray<RingPlan> rings = [.. Sizing.Of(piece, form).Select(ring => PlanRing(ring, shop))];
+        if (form is not null) rings = ShapeFindings.Add(rings, form, piece);
+        return new(piece, shop, rings, form, PieceFigures.Of(rings, form), Verdicts.Of(rings));
     }
 
     private static RingPlan PlanRing(Ring ring, Shop shop) => ring switch

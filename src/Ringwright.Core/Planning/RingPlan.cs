@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Profiles;
 using Ringwright.Core.Rings;
 using Ringwright.Core.Sawing;
+using Ringwright.Core.Turning;
 
 namespace Ringwright.Core.Planning;
 
@@ -59,9 +61,16 @@ public sealed record WoodNeed(string Wood, int Needed, int ToSaw, int Boards, do
 /// <param name="Piece">What is wanted.</param>
 /// <param name="Shop">What it is made with.</param>
 /// <param name="Rings">The plan of each ring, from the bottom up.</param>
+/// <param name="Form">The body that its shape makes; null when each ring gives its own sizes.</param>
+/// <param name="Figures">Numbers of the whole piece, each with its reason.</param>
 /// <param name="Verdict">One sentence: will it work, and if not, what to mend first.</param>
-public sealed record Plan(Piece Piece, Shop Shop, ImmutableArray<RingPlan> Rings, Sentence Verdict)
+public sealed record Plan(Piece Piece, Shop Shop, ImmutableArray<RingPlan> Rings, TurnedForm? Form, ImmutableArray<Figure> Figures, Sentence Verdict)
 {
+    /// <summary>The turned piece; each wall is cut into straight pieces that leave it by at most <paramref name="chord"/> mm.</summary>
+    /// <exception cref="BadInputException">The rings do not fill the shape.</exception>
+    public TurnedPiece Turned(double chord = 0.02) => TurnedPiece.Of(this, Form is null ? null : (from, to) => Form.SectionWithin(from, to, chord));
+
+
     /// <summary>Everything the maker should know, weightiest first.</summary>
     public IEnumerable<Finding> Findings => Rings.SelectMany(r => r.Findings).OrderByDescending(f => f.Weight);
 }

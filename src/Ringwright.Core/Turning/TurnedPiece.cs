@@ -7,13 +7,13 @@ using Ringwright.Core.Planning;
 namespace Ringwright.Core.Turning;
 
 /// <summary>The turned piece as rings of wood: the plan's segments within the shape's walls.</summary>
-/// <param name="Rings">From the bottom up; heights count from the bottom of the lowest ring. A ring that is turned away altogether has no levels.</param>
+/// <param name="Rings">From the bottom up; heights count from the bottom of the lowest ring. A ring that is turned away altogether is left out.</param>
 /// <param name="Woods">The woods that segments point to by number.</param>
 public sealed record TurnedPiece(ImmutableArray<TurnedRing> Rings, ImmutableArray<string> Woods)
 {
     /// <summary>The turned piece of a plan.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="section">The walls of ring number i between two heights, mm: from the shape; the ring's own sizes when null.</param>
+    /// <param name="section">The walls between two heights, mm: from the shape; each ring's own sizes when null.</param>
     internal static TurnedPiece Of(Plan plan, Func<double, double, WallSection>? section)
     {
         ImmutableArray<string> woods = [.. plan.Rings.SelectMany(r => r.Layout).Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)];
@@ -24,11 +24,15 @@ public sealed record TurnedPiece(ImmutableArray<TurnedRing> Rings, ImmutableArra
         {
             double top = z + ring.Ring.Thickness.Millimetres;
             double bottom = z;
-            rings.Add(new(section?.Invoke(z, top) ?? Straight(ring, z, top), [.. ring.Layout.Select(s => Lift(s, numbers[s.Wood], bottom))]));
             z = top;
+            // What lies above or below the shape is turned away.
+            (double From, double To)? part = plan.Form is null ? (bottom, top) : Sizing.Within(plan.Form, bottom, top);
+            if (part is not { } heights) continue;
+            WallSection walls = section?.Invoke(heights.From, heights.To) ?? Straight(ring, bottom, top);
+            rings.Add(new(walls, [.. ring.Layout.Select(s => Lift(s, numbers[s.Wood], bottom))]));
         }
 
-        return new(rings.MoveToImmutable(), woods);
+        return new(rings.ToImmutable(), woods);
     }
 
     private static WallSection Straight(RingPlan ring, double bottom, double top)
