@@ -12,13 +12,7 @@ internal static class ObservationCheck
     private static void One(FitObservation observation, string where, DiagnosedRing ring)
     {
         Require(observation.Sd > 0 && double.IsFinite(observation.Sd), where, "its uncertainty", observation.Sd, "give more than 0");
-        double gap = observation switch
-        {
-            GatheredGap g => g.Gap,
-            BandedGap b => b.Gap,
-            HalfRingGap h => h.Gap,
-            _ => 0,
-        };
+        double gap = ObservationWords.Gap(observation);
         Require(gap >= 0 && gap <= ring.RimRadius, where, "the opening", gap, "give mm from 0 to the rim radius");
         if (observation is BandedGap banded)
             Require(banded.Joint >= 0 && banded.Joint < ring.Segments, where, "the joint", banded.Joint, "count joints from 0 to one less than the segments");
