@@ -110,7 +110,7 @@ public class DiagnosisTests
             [DiagnosisRings.Gathered(fit, OpenAt.Rim), DiagnosisRings.HalfRing(0.02), new GatheredGap(OpenAt.Centre, JointLevel.Middle, 2)]);
 
         Assert.Equal([2], diagnosis.Agreement.Odd);
-        Assert.StartsWith("The reading 3", diagnosis.Advice[0].Template, StringComparison.Ordinal);
+        Assert.StartsWith("Reading 3", diagnosis.Advice[0].Template, StringComparison.Ordinal);
     }
 
     /// <summary>Blade lean on a flipped board: open at the top only.</summary>

@@ -9,18 +9,17 @@ internal static class DiagnosisAdvice
 {
     public static ImmutableArray<Sentence> Of(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors, SignedPosterior best, FenceCorrection correction, ReadingAgreement agreement)
     {
-        string next = Next(observations, ring, priors, best);
         var sentences = ImmutableArray.CreateBuilder<Sentence>();
         if (!agreement.IsConsistent) sentences.Add(Disagreement(observations, agreement));
         if (correction.IsWorthwhile)
         {
             sentences.Add(Move(correction, agreement.IsConsistent ? "Move {0}." : "Best guess so far: move {0}."));
-            sentences.Add(Sentence.Of($"Then saw a new ring in scrap and read it again: {next}"));
+            if (agreement.IsConsistent) sentences.Add(Sentence.Of($"Then saw a new ring, in scrap, and read it again: {Next([], ring, priors, best)}"));
         }
         else
         {
             sentences.Add(Move(correction, "Leave the fences as they are. The best guess, to move {0}, is not clearly more than its uncertainty."));
-            sentences.Add(Sentence.Of($"First {next}"));
+            sentences.Add(Sentence.Of($"First {Next(observations, ring, priors, best)}"));
         }
 
         return sentences.ToImmutable();
@@ -41,10 +40,10 @@ internal static class DiagnosisAdvice
 
     private static Sentence Disagreement(IReadOnlyList<FitObservation> observations, ReadingAgreement agreement)
     {
-        string[] odd = [.. agreement.Odd.Select(i => $"reading {i + 1} ({ObservationWords.Name(observations[i])})")];
+        string[] odd = [.. agreement.Odd.Select(i => $"{i + 1} ({ObservationWords.Name(observations[i])})")];
         return odd.Length == 1
-            ? Sentence.Of($"The {odd[0]} does not go with the others. Take it again before you move a fence.")
-            : Sentence.Of($"The {string.Join(", the ", odd[..^1])} and the {odd[^1]} contradict each other. Take them again before you move a fence.");
+            ? Sentence.Of($"Reading {odd[0]} does not go with the others. Take it again before you move a fence.")
+            : Sentence.Of($"Readings {string.Join(", ", odd[..^1])} and {odd[^1]} contradict each other. Take them again before you move a fence.");
     }
 
     /// <summary>The observation that would narrow the closing error most.</summary>
