@@ -53,6 +53,8 @@ public static class CommandLine
         app.Configure(config =>
         {
             config.PropagateExceptions();
+            // An option that is not known must not be passed over in silence.
+            config.UseStrictParsing();
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
             config.AddCommand<PlanCommand>("plan")
