@@ -57,9 +57,9 @@ public sealed class ReachPicture
             new Section("What stops a size first", new Column(3, [Free(), .. Stops(map).Select(c => Stopped(c, map, style))])));
     }
 
-    // In the order in which the work meets them; of each the largest disc that it stops, for a sentence with numbers.
+    // In the order in which the work meets them; of each the first on the map, for a sentence with numbers.
     private static IEnumerable<ReachCell> Stops(ReachMap map) =>
-        map.Cells.Where(c => c.Stop != ReachStop.None).GroupBy(c => c.Stop).OrderBy(g => g.Key).Select(g => g.OrderByDescending(c => c.Diameter).ThenBy(c => c.Segments).First());
+        map.Cells.Where(c => c.Stop != ReachStop.None).DistinctBy(c => c.Stop).OrderBy(c => c.Stop);
 
     private static LegendEntry Free() => new(Hatch.Plain, "", "It can be made, inside the heavy line. Where there is room, the length of its rim edge stands in the cell.");
 
@@ -155,6 +155,6 @@ public sealed class ReachPicture
 
     // Without its unit, which the sizes at the side have; fractions of an inch would not fit.
     private string Bare(double millimetres) => _style.Unit == LengthUnit.Inch
-        ? (millimetres / MeasureStyle.MillimetresPerInch).ToString("0.00", CultureInfo.InvariantCulture)
+        ? (millimetres / MeasureStyle.MillimetresPerInch).ToString("0.000", CultureInfo.InvariantCulture)
         : millimetres.ToString("0.0", CultureInfo.InvariantCulture);
 }
