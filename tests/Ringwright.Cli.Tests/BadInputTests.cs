@@ -77,6 +77,15 @@ public sealed class BadInputTests : IDisposable
     }
 
     [Fact]
+    public void An_unknown_option_is_not_passed_over()
+    {
+        (int code, string output, string complaints) = Runs.Run("check", Path.Combine(Runs.Examples, "two-wood-disc.json"), "--nonsense");
+        Assert.Equal(2, code);
+        Assert.Empty(output);
+        Assert.Contains("nonsense", complaints, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_unknown_figure_is_answered_with_the_known_ones()
     {
         (int code, _, string complaints) = Runs.Run("explain", Path.Combine(Runs.Examples, "two-wood-disc.json"), "colour");

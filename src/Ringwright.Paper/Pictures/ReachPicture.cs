@@ -63,31 +63,11 @@ public sealed class ReachPicture
 
     private static LegendEntry Free() => new(Hatch.Plain, "", "It can be made, inside the heavy line. Where there is room, the length of its rim edge stands in the cell.");
 
-    private static LegendEntry Stopped(ReachCell cell, ReachMap map, MeasureStyle style) => new(
-        HatchOf(cell.Stop),
-        Letter(cell.Stop),
-        string.Create(CultureInfo.InvariantCulture, $"{Name(cell.Stop)}. For {cell.Segments} at {style.Length(cell.Diameter)}: {ReachMap.Say(cell, map.Shop).In(style)}"));
-
-    private static string Name(ReachStop stop) => stop switch
+    private static LegendEntry Stopped(ReachCell cell, ReachMap map, MeasureStyle style)
     {
-        ReachStop.SandedAway => "Sanded away",
-        ReachStop.BoardTooShort => "Board too short",
-        ReachStop.TooSmallToHold => "Tiny",
-        ReachStop.MostlySawdust => "Dust, most of it",
-        _ => "Gapes",
-    };
-
-    private static string Letter(ReachStop stop) => Name(stop)[..1];
-
-    // Named, because they must stay apart from each other in black and white, and plain is what can be made.
-    private static Hatch HatchOf(ReachStop stop) => Hatch.All.First(h => h.Name == stop switch
-    {
-        ReachStop.SandedAway => "crossed",
-        ReachStop.BoardTooShort => "upright",
-        ReachStop.TooSmallToHold => "slanted",
-        ReachStop.MostlySawdust => "dotted",
-        _ => "dashed",
-    });
+        var mark = ReachMark.Of(cell.Stop);
+        return new(mark.Hatch, mark.Letter, string.Create(CultureInfo.InvariantCulture, $"{mark.Name}. For {cell.Segments} at {style.Length(cell.Diameter)}: {ReachMap.Say(cell, map.Shop).In(style)}"));
+    }
 
     private Drawing Draw()
     {
@@ -110,7 +90,8 @@ public sealed class ReachPicture
             return;
         }
 
-        _drawing.Hatch(Outline.Rectangle(box), HatchOf(cell.Stop)).LetterOn(Letter(cell.Stop), box.Centre, Math.Min(2.3, _cell / 2.2));
+        var mark = ReachMark.Of(cell.Stop);
+        _drawing.Hatch(Outline.Rectangle(box), mark.Hatch).LetterOn(mark.Letter, box.Centre, Math.Min(2.3, _cell / 2.2));
     }
 
     private void Grid()
