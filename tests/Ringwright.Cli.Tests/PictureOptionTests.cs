@@ -32,7 +32,7 @@ public sealed class PictureOptionTests : IDisposable
     public void Fit_draws_its_first_ring_with_a_stated_factor_and_numbered_joints()
     {
         string texts = Texts("fit.svg", "fit", Disc, "--rings", "20");
-        Assert.Contains("times as wide as they are", texts, StringComparison.Ordinal);
+        Assert.Contains("times as large as they are", texts, StringComparison.Ordinal);
         Assert.Matches(@"\d+: 0\.\d+ mm at the (rim|centre)", texts);
         Assert.Contains("\n12\n", texts, StringComparison.Ordinal);
     }

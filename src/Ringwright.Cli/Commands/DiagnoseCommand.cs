@@ -30,7 +30,7 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         public string? Shop { get; init; }
 
         [CommandOption("-r|--read <READING>")]
-        [Description("What is seen; may be repeated: \"gathered rim|centre [top|bottom] GAP\" (all joints pressed shut but one), \"joint N rim|centre [top|bottom] GAP\" (under a band), \"half rim|centre GAP\" (half a ring on a straightedge), \"wedge ANGLE\". GAP is a length or closed; ± LENGTH behind it tells how well it is known.")]
+        [Description("What is seen; may be repeated: \"gathered rim|centre [[top|bottom]] GAP\" (all joints pressed shut but one), \"joint N rim|centre [[top|bottom]] GAP\" (under a band), \"half rim|centre GAP\" (half a ring on a straightedge), \"wedge ANGLE\". GAP is a length or closed; ± LENGTH behind it tells how well it is known.")]
         public string[] Readings { get; init; } = [];
 
         [CommandOption("--picture <FILE>")]

@@ -22,6 +22,7 @@ public sealed class DryFitPicture
     private const double Circle = 2.6;       // radius of the circle around the widest gap, mm
 
     private const int MostMedium = 16;     // wedges
+    private const double MostMoved = 1;    // of the rim edge, by which a corner is drawn out of its place
 
     private readonly DryFitResult _fit;
     private readonly ImmutableArray<ImmutableArray<Vector2D>> _outlines;
@@ -46,15 +47,24 @@ public sealed class DryFitPicture
     {
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(style);
-        double factor = FitOutlines.SuggestFactor(fit);
         bool top = fit.Summary.WorstCorner is JointCorners.RimTop or JointCorners.TipTop;
+        double factor = Factor(fit, top);
         Drawing ring = new DryFitPicture(fit, top, factor).Draw(style);
         return PicturePage.Of(Width, new Paragraph(heading, TypeScale.Heading), new Picture(ring), new Paragraph(Words(fit, top, factor)));
     }
 
+    // Steps between neighbours grow with the gaps; where points end at unlike places the factor must be smaller, or wedges are drawn out of shape.
+    private static double Factor(DryFitResult fit, bool top)
+    {
+        double most = FitOutlines.SuggestFactor(fit), edge = fit.Summary.BandLength / fit.Wedges.Length;
+        ImmutableArray<ImmutableArray<Vector2D>> real = FitOutlines.Draw(fit, top, 1), twice = FitOutlines.Draw(fit, top, 2);
+        double moved = real.Zip(twice, (a, b) => a.Zip(b, (v, w) => (w - v).Length).Max()).Max();
+        return new[] { 2.0, 5, 10, 20, 50, 100, 200, 500, 1000 }.LastOrDefault(f => f <= most && (f - 1) * moved <= MostMoved * edge, 1);
+    }
+
     private static string Words(DryFitResult fit, bool top, double factor)
     {
-        string drawn = factor == 1 ? "Gaps are drawn as they are." : string.Create(CultureInfo.InvariantCulture, $"Gaps are drawn {factor:0} times as wide as they are, all else in proportion.");
+        string drawn = factor == 1 ? "Gaps and steps are drawn as they are." : string.Create(CultureInfo.InvariantCulture, $"Gaps and steps are drawn {factor:0} times as large as they are.");
         string level = fit.Wedges.All(w => w.IsUpright) ? "" : $" Seen at the {(top ? "upper" : "lower")} side.";
         return $"{drawn}{level} Numbers: joints, counter-clockwise; joint 1 lies between the wedges 1 and 2. Encircled: the widest.";
     }

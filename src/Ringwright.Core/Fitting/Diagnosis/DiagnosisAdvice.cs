@@ -18,7 +18,7 @@ internal static class DiagnosisAdvice
         }
         else
         {
-            sentences.Add(Move(correction, "Leave the fences as they are. The best guess, to move {0}, is not clearly more than its uncertainty."));
+            sentences.Add(Move(correction, "Leave the fences as they are: what the readings ask for is not clearly more than its uncertainty. Best guess so far: move {0}."));
             sentences.Add(Sentence.Of($"First {Next(observations, ring, priors, best)}"));
         }
 
