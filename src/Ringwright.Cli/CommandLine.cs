@@ -53,6 +53,8 @@ public static class CommandLine
         app.Configure(config =>
         {
             config.PropagateExceptions();
+            // An option that is not known must not be passed over in silence.
+            config.UseStrictParsing();
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
             config.AddCommand<PlanCommand>("plan")
@@ -73,6 +75,10 @@ public static class CommandLine
             config.AddCommand<FitCommand>("fit")
                 .WithDescription("Saw, sand and dry-fit many rings in simulation: how wide the joints gape and what is worth improving.")
                 .WithExample("fit", "examples/walnut-ring.json", "--rings", "500");
+            config.AddCommand<DiagnoseCommand>("diagnose")
+                .WithDescription("From what is seen on a dry ring: the cause, which fence to move, which way and how far.")
+                .WithExample("diagnose", "examples/two-wood-disc.json", "--read", "\"gathered rim closed\"", "--read", "\"gathered centre 0.4 mm\"")
+                .WithExample("diagnose", "--segments", "24", "--diameter", "\"120 mm\"", "--inner", "\"90 mm\"", "--read", "\"half rim 0.3 mm\"");
             config.AddCommand<ChooseCommand>("choose")
                 .WithDescription("Which of the measured wedges to glue, in which order, for the least gap.")
                 .WithExample("choose", "examples/caliper-readings.csv", "--segments", "12", "--depth", "\"8 mm\"", "--radius", "\"9.5 mm\"", "--woods", "maple,padauk");

@@ -76,6 +76,24 @@ public sealed class BadInputTests : IDisposable
         Assert.False(File.Exists("x.json"));
     }
 
+    [Theory]
+    [InlineData("plan", "new", "check", "explain", "simulate", "fit", "diagnose", "choose", "reach", "learn")]
+    public void Every_command_can_be_asked_what_it_does(params string[] commands) => Assert.All(commands, command =>
+    {
+        (int code, string output, string complaints) = Runs.Run(command, "--help");
+        Assert.Equal((0, ""), (code, complaints));
+        Assert.Contains("OPTIONS", output, StringComparison.Ordinal);
+    });
+
+    [Fact]
+    public void An_unknown_option_is_not_passed_over()
+    {
+        (int code, string output, string complaints) = Runs.Run("check", Path.Combine(Runs.Examples, "two-wood-disc.json"), "--nonsense");
+        Assert.Equal(2, code);
+        Assert.Empty(output);
+        Assert.Contains("nonsense", complaints, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_unknown_figure_is_answered_with_the_known_ones()
     {

@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace Ringwright.Cli.Tests;
 
 /// <summary>Runs the command line in this process, in a folder of its own.</summary>
@@ -19,6 +21,16 @@ internal sealed class Runs : IDisposable
         using var complaints = new StringWriter();
         int code = CommandLine.Run(args, output, complaints);
         return (code, output.ToString(), complaints.ToString());
+    }
+
+    /// <summary>Runs a command with <c>--json</c>; it must go well.</summary>
+    public static JsonElement Json(params string[] args)
+    {
+        (int code, string output, string complaints) = Run([.. args, "--json"]);
+        Assert.Equal("", complaints);
+        Assert.Equal(0, code);
+        using JsonDocument document = JsonDocument.Parse(output);
+        return document.RootElement.Clone();
     }
 
     public string At(string name) => Path.Combine(Folder, name);

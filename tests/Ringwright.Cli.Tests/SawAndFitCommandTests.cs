@@ -9,14 +9,7 @@ public sealed class SawAndFitCommandTests : IDisposable
 
     public void Dispose() => _runs.Dispose();
 
-    private static JsonElement Json(params string[] args)
-    {
-        (int code, string output, string complaints) = Runs.Run([.. args, "--json"]);
-        Assert.Equal("", complaints);
-        Assert.Equal(0, code);
-        using JsonDocument document = JsonDocument.Parse(output);
-        return document.RootElement.Clone();
-    }
+    private static JsonElement Json(params string[] args) => Runs.Json(args);
 
     [Fact]
     public void Simulate_without_errors_gives_the_planned_wedges()

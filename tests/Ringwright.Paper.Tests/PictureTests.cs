@@ -43,23 +43,13 @@ public class PictureTests
         Assert.Equal(360, entries.Select(e => e.Letter).Distinct().Count());
     }
 
-    [Fact]
-    public void The_offset_of_a_correction_is_that_of_the_new_angle_less_that_of_the_old() =>
-        Gen.Select(Gen.Double[0, 1.05], Gen.Double[-0.01, 0.01], Gen.Double[10, 3000]).Sample(
-            (angle, change, distance) =>
-            {
-                FenceCorrection correction = new(angle, change, distance);
-                Assert.Equal(distance * Math.Tan(angle + change), (distance * Math.Tan(angle)) + correction.OffsetChange, 1e-9);
-                Assert.True(change * correction.OffsetChange >= 0, "They go the same way.");
-            });
-
     [Theory]
     [InlineData(0.0002)]
     [InlineData(-0.0002)]
     [InlineData(0)]
     public void The_correction_is_drawn_towards_the_side_the_fence_must_go(double change)
     {
-        Drawing picture = CorrectionPicture.Draw(new(0.13, change, 300), MeasureStyle.Millimetres, new(60, 62));
+        Drawing picture = CorrectionPicture.Draw(new(SledKind.TwoFences, 0.13, change, 0, 300), MeasureStyle.Millimetres, new(60, 62));
         (double before, double after) = (EndOf(picture, Pens.Hidden), EndOf(picture, Pens.Heavy));
         Assert.Equal(Math.Sign(change), Math.Sign(Math.Round(after - before, 6)));
         Assert.True(picture.Width <= 60 && picture.Height <= 62);

@@ -2,9 +2,11 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.Pictures;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -18,20 +20,70 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
         [CommandOption("--rings <N>")]
         [Description("Rings to simulate; 500 otherwise.")]
         public int Rings { get; init; } = 500;
+
+        [CommandOption("--measured <READINGS>")]
+        [Description("Dry-fit real wedges instead: caliper readings as CSV (number,wood,rim,tip), one line for each wedge of the ring in its order.")]
+        public string? Measured { get; init; }
+
+        [CommandOption("--depth <LENGTH>")]
+        [Description("With --measured: distance between the two reading places of a wedge; otherwise the whole wedge, rim to tip.")]
+        public string? Depth { get; init; }
+
+        [CommandOption("--order <LIST>")]
+        [Description("With --measured: numbers of the wedges in the order to lay them, as 'choose' gives it: 1,7,4.")]
+        public string? Order { get; init; }
     }
 
     private static readonly double[] Levels = [0.1, 0.5, 0.9, 0.99];
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();
         RingPlan ring = settings.Pick(plan);
         MeasureStyle style = settings.Style(plan.Piece.Units);
+        DryFitResult drawn = settings.Measured is null
+            ? Forecast(plan, ring, style, settings, cancellationToken)
+            : Measured(plan, ring, style, settings, settings.Measured);
+        if (settings.Picture is { } path)
+        {
+            string heading = $"{ring.Ring.Name}: {(settings.Measured is null ? "the first simulated ring" : "the measured wedges")} under a band";
+            PictureFile.Write(console, path, DryFitPicture.Draw(drawn, heading, style), heading, settings.Json);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private DryFitResult Forecast(Plan plan, RingPlan ring, MeasureStyle style, Settings settings, CancellationToken cancellationToken)
+    {
+        if (settings.Depth is not null || settings.Order is not null)
+            throw new BadInputException(settings.Depth is null ? "--order" : "--depth", "it goes only with --measured", "give the readings, or leave it out");
         using var interrupt = new Interrupt(cancellationToken);
         FitForecast forecast = FitForecast.Of(ring, plan.Shop, settings.Rings, (ulong)settings.Seed, ProgressLine.On(console, settings.Json), interrupt.Token);
         if (settings.Json) JsonOut.Write(console, json => Write(json, forecast, plan.Shop.Wanted.JointGap.Millimetres));
         else Print(plan, ring, forecast, style);
-        return ExitCode.Done;
+        double thickness = ring["board-thickness"].Value;
+        return DryFitSolver.Fit([.. RingJobs.Saw(ring, plan.Shop, (ulong)settings.Seed, ErrorCause.All).Select(w => RingJobs.Lay(w, thickness))]);
+    }
+
+    private DryFitResult Measured(Plan plan, RingPlan ring, MeasureStyle style, Settings settings, string file)
+    {
+        IReadOnlyList<MeasuredWedge> wedges = InOrder(ReadingsFile.ReadWedges(file, style.Unit), settings.Order);
+        double depth = settings.Depth is null ? ring.Glued.Depth : TypedText.Length("--depth", settings.Depth, style.Unit, "a length such as 7 mm is needed").Millimetres;
+        MeasuredRing measured = MeasuredRing.Of(ring, plan.Shop.Sled, wedges, depth);
+        double gap = plan.Shop.Wanted.JointGap.Millimetres;
+        if (settings.Json) JsonOut.Write(console, json => MeasuredText.Write(json, ring.Ring.Name, measured, gap, style));
+        else MeasuredText.Write(console, ring.Ring.Name, measured, gap, style);
+        return measured.Fit;
+    }
+
+    private static IReadOnlyList<MeasuredWedge> InOrder(IReadOnlyList<MeasuredWedge> wedges, string? order)
+    {
+        if (order is null) return wedges;
+        int[] numbers = [.. NumberList.Whole("--order", order)];
+        int[] twice = [.. numbers.GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key)];
+        if (twice.Length > 0) throw new BadInputException("--order", $"wedge {twice[0]} stands in it twice", "each wedge can lie in one place only");
+        return [.. numbers.Select(n => wedges.FirstOrDefault(w => w.Below.Number == n) ?? throw new BadInputException("--order", $"there is no reading of wedge {n}", "the numbers of measured wedges are needed"))];
     }
 
     private void Print(Plan plan, RingPlan ring, FitForecast forecast, MeasureStyle style)

@@ -13,7 +13,7 @@ namespace Ringwright.Cli.Commands;
 /// <summary><c>ringwright new disc|ring|shop FILE</c>: a file to start from.</summary>
 internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Settings>
 {
-    internal sealed class Settings : UnitSettings
+    internal sealed class Settings : SizeSettings
     {
         [CommandArgument(0, "<KIND>")]
         [Description("disc, ring or shop.")]
@@ -26,34 +26,6 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
         [CommandOption("--name <NAME>")]
         [Description("The piece's name; otherwise the file's.")]
         public string? Name { get; init; }
-
-        [CommandOption("--segments <N>")]
-        [Description("Segments around; 24 otherwise.")]
-        public int Segments { get; init; } = 24;
-
-        [CommandOption("--diameter <LENGTH>")]
-        [Description("Diameter to be turned.")]
-        public string? Diameter { get; init; }
-
-        [CommandOption("--inner <LENGTH>")]
-        [Description("Inner diameter of a ring.")]
-        public string? Inner { get; init; }
-
-        [CommandOption("--thickness <LENGTH>")]
-        [Description("Height of the ring.")]
-        public string? Thickness { get; init; }
-
-        [CommandOption("--allowance <LENGTH>")]
-        [Description("Wood left on the radius for turning.")]
-        public string? Allowance { get; init; }
-
-        [CommandOption("--tip <LENGTH>")]
-        [Description("Flat tip of a disc's wedges.")]
-        public string? Tip { get; init; }
-
-        [CommandOption("--bore <LENGTH>")]
-        [Description("Hole bored through a disc.")]
-        public string? Bore { get; init; }
 
         [CommandOption("--woods <LIST>")]
         [Description("Woods around the ring, separated by commas; they repeat.")]
@@ -77,42 +49,14 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
 
     private static string PieceText(Settings settings, LengthUnit unit)
     {
-        bool disc = settings.Kind == "disc";
+        string[] woods = TypedText.Woods(settings.Woods);
         var piece = new Piece
         {
             Name = settings.Name ?? Path.GetFileNameWithoutExtension(settings.File),
             Units = unit,
-            Rings = [disc ? Disc(settings, unit) : Open(settings, unit)],
+            Rings = [settings.Kind == "disc" ? settings.Disc(unit, woods) : settings.Open(unit, woods)],
         };
         Planner.Plan(piece, Shop.Starting);
         return DocumentJson.Write(piece);
     }
-
-    private static WedgeDisc Disc(Settings s, LengthUnit unit) => new()
-    {
-        Name = "Disc",
-        Segments = s.Segments,
-        Diameter = Read("--diameter", s.Diameter, "19 mm", unit),
-        Thickness = Read("--thickness", s.Thickness, "30 mm", unit),
-        Allowance = Read("--allowance", s.Allowance, "0 mm", unit),
-        Tip = Optional("--tip", s.Tip, unit),
-        Bore = Optional("--bore", s.Bore, unit),
-        Woods = [.. TypedText.Woods(s.Woods)],
-    };
-
-    private static SegmentRing Open(Settings s, LengthUnit unit) => new()
-    {
-        Name = "Ring",
-        Segments = s.Segments,
-        Diameter = Read("--diameter", s.Diameter, "120 mm", unit),
-        InnerDiameter = Read("--inner", s.Inner, "90 mm", unit),
-        Thickness = Read("--thickness", s.Thickness, "18 mm", unit),
-        Allowance = Optional("--allowance", s.Allowance, unit),
-        Woods = [.. TypedText.Woods(s.Woods)],
-    };
-
-    private static Length? Optional(string option, string? text, LengthUnit unit) => text is null ? null : Read(option, text, text, unit);
-
-    private static Length Read(string option, string? text, string otherwise, LengthUnit unit) =>
-        TypedText.Length(option, text ?? otherwise, unit, "lengths are written like 19 mm or 3/4 in");
 }

@@ -37,10 +37,10 @@ internal class UnitSettings : CommandSettings
 internal class ShopSettings : UnitSettings
 {
     [CommandOption("--shop <SHOP>")]
-    [Description("The shop's file; otherwise starting values ('ringwright new shop' writes them).")]
+    [Description(ShopFile.Help)]
     public string? Shop { get; init; }
 
-    public Shop ReadShop(LengthUnit unit) => Shop is null ? Core.Pieces.Shop.StartingIn(unit) : DocumentFile.Read(Shop, DocumentJson.ReadShop);
+    public Shop ReadShop(LengthUnit unit) => ShopFile.Read(Shop, unit);
 }
 
 /// <summary>A piece file and the shop it is made in.</summary>

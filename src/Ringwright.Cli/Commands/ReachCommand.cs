@@ -2,9 +2,10 @@ using System.Collections.Immutable;
 using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
-using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Pictures;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -23,6 +24,10 @@ internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.
         [Description("Diameters across flats in the units spoken: 8-40/4 or 12,19,25.4.")]
         public string? Diameters { get; init; }
 
+        [CommandOption("--picture <FILE>")]
+        [Description(PictureFile.Help)]
+        public string? Picture { get; init; }
+
         [CommandOption("--json")]
         [Description("The map as JSON.")]
         public bool Json { get; init; }
@@ -30,19 +35,19 @@ internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        PictureFile.Check(settings.Picture);
         MeasureStyle style = settings.Style(LengthUnit.Millimetre);
         bool inch = style.Unit == LengthUnit.Inch;
         ImmutableArray<double> diameters = [.. NumberList.Read("--diameters", settings.Diameters ?? (inch ? "0.25-2/0.25" : "8-40/4")).Select(d => inch ? d * MeasureStyle.MillimetresPerInch : d)];
-        ImmutableArray<int> segments = [.. NumberList.Read("--segments", settings.Segments).Select(Whole)];
+        ImmutableArray<int> segments = [.. NumberList.Whole("--segments", settings.Segments)];
         var map = ReachMap.Of(settings.ReadShop(style.Unit), segments, diameters);
+        // Drawn before anything is printed: a map too large to draw is refused as a whole.
+        Drawing? picture = settings.Picture is null ? null : ReachPicture.Draw(map, style);
         if (settings.Json) JsonOut.Write(console, json => ReachJson.Write(json, map, style));
         else Print(map, style);
+        if (picture is not null) PictureFile.Write(console, settings.Picture!, picture, "How small one can go", settings.Json);
         return ExitCode.Done;
     }
-
-    private static int Whole(double value) => value == Math.Floor(value)
-        ? (int)value
-        : throw new BadInputException("--segments", $"{value.ToString("R", CultureInfo.InvariantCulture)} is no whole number", "whole numbers such as 12,18,24 are needed");
 
     private void Print(ReachMap map, MeasureStyle style)
     {

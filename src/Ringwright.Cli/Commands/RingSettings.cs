@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Spectre.Console.Cli;
@@ -8,14 +9,18 @@ namespace Ringwright.Cli.Commands;
 /// <summary>One ring of a piece.</summary>
 internal class RingSettings : PieceSettings
 {
+    public const string Help = "The ring, when the piece has several; otherwise the first.";
+
     [CommandOption("--ring <NAME>")]
-    [Description("The ring, when the piece has several; otherwise the first.")]
+    [Description(Help)]
     public string? Ring { get; init; }
 
-    public RingPlan Pick(Plan plan) => Ring is null
+    public RingPlan Pick(Plan plan) => Pick(plan, Ring);
+
+    public static RingPlan Pick(Plan plan, string? name) => name is null
         ? plan.Rings[0]
-        : plan.Rings.FirstOrDefault(r => string.Equals(r.Ring.Name, Ring, StringComparison.OrdinalIgnoreCase))
-            ?? throw new BadInputException("--ring", $"there is no ring “{Ring}”", $"one of these is needed: {string.Join(", ", plan.Rings.Select(r => r.Ring.Name))}");
+        : plan.Rings.FirstOrDefault(r => string.Equals(r.Ring.Name, name, StringComparison.OrdinalIgnoreCase))
+            ?? throw new BadInputException("--ring", $"there is no ring “{name}”", $"one of these is needed: {string.Join(", ", plan.Rings.Select(r => r.Ring.Name))}");
 }
 
 /// <summary>One ring of a piece, in simulation.</summary>
@@ -24,6 +29,10 @@ internal class SimulationSettings : RingSettings
     [CommandOption("--seed <SEED>")]
     [Description("Seed of the random errors; the same seed gives the same answer.")]
     public int Seed { get; init; } = 1;
+
+    [CommandOption("--picture <FILE>")]
+    [Description(PictureFile.Help)]
+    public string? Picture { get; init; }
 
     [CommandOption("--json")]
     [Description("The answer as JSON: lengths in mm, angles in radians.")]

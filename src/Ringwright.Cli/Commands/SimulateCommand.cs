@@ -7,6 +7,8 @@ using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Sawing;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Pictures;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -28,14 +30,21 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();
         RingPlan ring = settings.Pick(plan);
         MeasureStyle style = settings.Style(plan.Piece.Units);
         SawRun run = SawSimulator.Run(Job(plan, ring, settings));
         if (settings.Json) JsonOut.Write(console, json => Write(json, run));
         else Print(plan, ring, run, style);
+        if (settings.Picture is { } path) PictureFile.Write(console, path, Picture(plan, ring, style), "The setting, and the first cut too far, right and not far enough", settings.Json);
         return ExitCode.Done;
     }
+
+    // The cuts as set, without this run's errors, and the stop farther off than in the words, so that one sees it.
+    private static Drawing Picture(Plan plan, RingPlan ring, MeasureStyle style) => TestCutPicture.Of(ring) is { IsEmpty: false } cuts
+        ? SawPicture.Draw(ring, plan.Shop.Sled, cuts, style)
+        : throw new BadInputException("--picture", $"the wedges of {ring.Ring.Name} are too small for a picture of the first cut", "leave it out, and judge the cut under a lens");
 
     private static SawJob Job(Plan plan, RingPlan ring, Settings settings)
     {

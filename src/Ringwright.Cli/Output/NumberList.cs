@@ -26,6 +26,11 @@ internal static class NumberList
         return numbers;
     }
 
+    /// <summary>The same for whole numbers.</summary>
+    public static IEnumerable<int> Whole(string option, string text) => Read(option, text).Select(value => value == Math.Floor(value) && value <= int.MaxValue
+        ? (int)value
+        : throw new BadInputException(option, $"{value.ToString("R", CultureInfo.InvariantCulture)} is no whole number", "whole numbers such as 12,18,24 are needed"));
+
     private static double Number(string option, string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value)
             ? value

@@ -3,8 +3,6 @@ using System.Globalization;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Sawing;
 using Ringwright.Paper.Blocks;
-using Ringwright.Paper.Drawings;
-using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Sheets;
 
@@ -16,7 +14,6 @@ internal static class CuttingSheet
     private const double LeastCut = 30, MostCut = 75; // height of a test cut, mm
     private const double CutWords = 52;               // heading above and words below it, mm
     private const int RowsTogether = 15;              // of a long wood table; it may be divided after each
-    private static readonly string[] CutNames = ["Too far", "Right", "Not far enough"];
 
     public static void Add(Packet packet, RingJob job)
     {
@@ -32,16 +29,9 @@ internal static class CuttingSheet
         ImmutableArray<TestCut> cuts = TestCutPicture.Of(job.Ring);
         if (cuts.IsEmpty)
             return new Section("The first test cut", new Paragraph("These wedges are too small for a picture of the test cut: judge it under a lens."));
-        (DrawingScale scale, ImmutableArray<Drawing> pictures) = TestCutPicture.Draw(cuts, new((job.Width - (2 * Columns.Gutter)) / 3, tall));
-        double height = pictures.Max(p => p.Height);
-        return new Section($"The first test cut, {scale}", new Columns([.. cuts.Select((cut, i) => Cut(job, cut, pictures[i], height))]));
+        (DrawingScale scale, Columns three) = TestCutTriptych.Of(cuts, job.Style, job.Width, tall);
+        return new Section($"The first test cut, {scale}", three);
     }
-
-    private static Column Cut(RingJob job, TestCut cut, Drawing picture, double height) => new(
-        3,
-        new Picture(picture.Standing(height)),
-        new Paragraph(CutNames[(int)cut.Setting], TypeScale.Body with { Weight = FontWeight.SemiBold }),
-        new Paragraph(TestCutPicture.InWords(cut).In(Caliper.Of(job.Style))));
 
     private static (Section Block, DrawingScale Scale) Strip(RingJob job)
     {

@@ -1,4 +1,6 @@
+using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
@@ -28,9 +30,9 @@ internal static class FitSheet
     {
         bool metric = job.Style.Unit == LengthUnit.Millimetre;
         double[] gaps = metric ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
-        GapCorrection correction = new(job.Ring.Glued, job.Ring["mitre"].Value, job.Shop.Sled.RuleDistance.Millimetres);
-        FenceCorrection example = correction.AtRim(gaps[0]);
-        string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.Change, Quantity.FineAngle)}.";
+        var ring = DiagnosedRing.Of(job.Ring, job.Shop.Sled);
+        FenceCorrection example = FenceCorrection.Of(ring, OpenAt.Rim, gaps[0]);
+        string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.FenceAngle, Quantity.FineAngle)}.";
         double width = (job.Width - Columns.Gutter) / (1 + TableShare);
         Drawing rim = GapPicture.Draw(job.Ring.Glued, atRim: true, new(job.Width / 2.5, GapTall));
         Drawing centre = GapPicture.Draw(job.Ring.Glued, atRim: false, new(job.Width / 2.5, GapTall));
@@ -41,7 +43,7 @@ internal static class FitSheet
                 Case(rim.Standing(tall), "Open at the rim", "The wedges are too narrow in angle: increase the mitre. Press all joints shut but one, and read that one at the rim."),
                 Case(centre.Standing(tall), "Open at the centre", "The wedges are too wide in angle: decrease the mitre. Press the rims together, and add up the openings at the inner ends.")),
             new Columns(
-                (TableShare, Table(job, correction, gaps)),
+                (TableShare, Table(job, ring, gaps)),
                 (1, new Picture(CorrectionPicture.Draw(example, job.Style, new(width, 62)), caption))));
     }
 
@@ -51,17 +53,17 @@ internal static class FitSheet
         new Paragraph(what, TypeScale.Body with { Weight = FontWeight.SemiBold }),
         new Paragraph(then));
 
-    private static Table Table(RingJob job, GapCorrection correction, double[] gaps) => new(
+    private static Table Table(RingJob job, DiagnosedRing ring, double[] gaps) => new(
         [
             new("Gap", ColumnKind.Numbers), new("Rim: fence", ColumnKind.Numbers), new("Rim: on the rule", ColumnKind.Numbers),
             new("Centre: fence", ColumnKind.Numbers), new("Centre: on the rule", ColumnKind.Numbers),
         ],
-        [.. gaps.Select(gap => Row(job, gap, correction.AtRim(gap), correction.AtCentre(gap)))]);
+        [.. gaps.Select(gap => Row(job, gap, FenceCorrection.Of(ring, OpenAt.Rim, gap), FenceCorrection.Of(ring, OpenAt.Centre, gap)))]);
 
     private static string[] Row(RingJob job, double gap, FenceCorrection rim, FenceCorrection centre) =>
-        [job.Fine(gap), Angle(job, rim), Signed(job.Fine(rim.OffsetChange)), Angle(job, centre), Signed(job.Fine(centre.OffsetChange))];
+        [job.Fine(gap), Angle(job, rim), Signed(job.Fine(rim.RuleChange)), Angle(job, centre), Signed(job.Fine(centre.RuleChange))];
 
-    private static string Angle(RingJob job, FenceCorrection correction) => Signed(job.Style.Print(correction.Change, Quantity.FineAngle));
+    private static string Angle(RingJob job, FenceCorrection correction) => Signed(job.Style.Print(correction.FenceAngle, Quantity.FineAngle));
 
     private static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";
 }

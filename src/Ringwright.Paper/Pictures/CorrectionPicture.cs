@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ringwright.Core.Fitting;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Measures;
 using Ringwright.Paper.Dimensions;
@@ -6,16 +7,6 @@ using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
 
 namespace Ringwright.Paper.Pictures;
-
-/// <summary>A small change of a fence. Lengths in mm, angles in radians.</summary>
-/// <param name="Angle">Its angle from square now.</param>
-/// <param name="Change">How much the angle grows; negative when it becomes smaller.</param>
-/// <param name="RuleDistance">Distance from the pivot at which it is measured, along the square line.</param>
-public readonly record struct FenceCorrection(double Angle, double Change, double RuleDistance)
-{
-    /// <summary>How much the offset at the rule distance grows, mm: M (tan(a + c) − tan a).</summary>
-    public double OffsetChange => RuleDistance * (Math.Tan(Angle + Change) - Math.Tan(Angle));
-}
 
 /// <summary>A fence before and after a correction: its angle is true, the movement is drawn larger by a stated factor.</summary>
 public static class CorrectionPicture
@@ -25,15 +16,16 @@ public static class CorrectionPicture
     /// <summary>Draws the correction into a room, the pivot at the right.</summary>
     public static Drawing Draw(FenceCorrection correction, MeasureStyle style, Room room)
     {
+        ArgumentNullException.ThrowIfNull(correction);
         ArgumentNullException.ThrowIfNull(style);
-        TextLine moved = Typesetter.Set(style.Print(Math.Abs(correction.OffsetChange), Quantity.FineLength), TypeScale.Dimension);
+        TextLine moved = Typesetter.Set(style.Print(Math.Abs(correction.RuleChange), Quantity.FineLength), TypeScale.Dimension);
         double left = moved.Width + 4, right = 4;
         double tall = room.Height - LargestMove - 28; // for the fence before
-        double paper = Math.Min(room.Width - left - right - 3, tall / Math.Max(Math.Tan(correction.Angle), 0.05));
+        double paper = Math.Min(room.Width - left - right - 3, tall / Math.Max(Math.Tan(correction.FenceAngleNow), 0.05));
         double scale = paper / correction.RuleDistance;
-        double factor = Exaggeration(scale * Math.Abs(correction.OffsetChange));
-        Vector2D from = new(-paper, scale * correction.RuleDistance * Math.Tan(correction.Angle));
-        Vector2D to = from + new Vector2D(0, factor * scale * correction.OffsetChange);
+        double factor = Exaggeration(scale * Math.Abs(correction.RuleChange));
+        Vector2D from = new(-paper, scale * correction.RuleDistance * Math.Tan(correction.FenceAngleNow));
+        Vector2D to = from + new Vector2D(0, factor * scale * correction.RuleChange);
         string distance = style.Length(correction.RuleDistance);
         string note = string.Create(CultureInfo.InvariantCulture, $"Read at {distance} from the pivot. Dashed: before. Heavy: after. The movement is drawn {factor:0} times too large.");
         return new Drawing(0, 0)

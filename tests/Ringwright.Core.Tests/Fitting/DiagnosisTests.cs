@@ -110,7 +110,7 @@ public class DiagnosisTests
             [DiagnosisRings.Gathered(fit, OpenAt.Rim), DiagnosisRings.HalfRing(0.02), new GatheredGap(OpenAt.Centre, JointLevel.Middle, 2)]);
 
         Assert.Equal([2], diagnosis.Agreement.Odd);
-        Assert.StartsWith("The reading 3", diagnosis.Advice[0].Template, StringComparison.Ordinal);
+        Assert.StartsWith("Reading 3", diagnosis.Advice[0].Template, StringComparison.Ordinal);
     }
 
     /// <summary>Blade lean on a flipped board: open at the top only.</summary>
@@ -160,18 +160,54 @@ public class DiagnosisTests
         Assert.InRange(odd.Mean, 0.05, 0.25);
     }
 
-    /// <summary>Design section 6: each fence by E/(2N), at distance D by D E/(2N).</summary>
+    /// <summary>Design section 6: each fence by E/(2N), so at distance D by D E/(2N) to first order; exactly, the rule is read square to the square line.</summary>
     [Fact]
     public void The_rule_moves_by_distance_times_error_over_twice_the_segments()
     {
         FitDiagnosis diagnosis = FitDiagnosis.Of(DiagnosisRings.Ring(), [DiagnosisRings.Gathered(DiagnosisRings.Fit(0.02), OpenAt.Rim)]);
         FenceCorrection c = diagnosis.Correction;
 
-        Assert.Equal(300 * diagnosis.ClosingError.Mean / (2 * DiagnosisRings.N), c.RuleMove, 1e-12);
+        double turn = diagnosis.ClosingError.Mean / (2 * DiagnosisRings.N);
+        double slope = 1 / Math.Pow(Math.Cos(Math.PI / DiagnosisRings.N), 2);
+        Assert.Equal(turn, c.FenceAngle, 1e-12);
+        Assert.Equal(300 * turn * slope, c.RuleMove, 1e-4);
         Assert.Equal(2, c.Fences);
-        Assert.Equal(c.RuleMove * diagnosis.Picture.Factor, 300 * (Math.Atan2(diagnosis.Picture.After.Y, diagnosis.Picture.After.X) - Math.Atan2(diagnosis.Picture.Now.Y, diagnosis.Picture.Now.X)), 1e-9);
         string words = string.Join(" ", diagnosis.Advice.Select(s => s.In(MeasureStyle.Millimetres)));
         Assert.Contains("away from square", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_rule_shows_the_new_angle_less_the_old() =>
+        Gen.Select(Gen.Double[0, 1.05], Gen.Double[-0.01, 0.01], Gen.Double[10, 3000]).Sample(
+            (angle, change, distance) =>
+            {
+                FenceCorrection correction = new(SledKind.OneFence, angle, change, 0, distance);
+                Assert.Equal(distance * Math.Tan(angle + change), (distance * Math.Tan(angle)) + correction.RuleChange, 1e-9);
+                Assert.True(change * correction.RuleChange >= 0, "They go the same way.");
+            });
+
+    /// <summary>The first sentence is the answer; a fence is moved only on readings that say so, and never without the caution.</summary>
+    [Fact]
+    public void The_answer_comes_first()
+    {
+        FitDiagnosis sure = FitDiagnosis.Of(DiagnosisRings.Ring(), [new GatheredGap(OpenAt.Centre, JointLevel.Middle, 0.8), new GatheredGap(OpenAt.Rim, JointLevel.Middle, 0)]);
+        Assert.StartsWith("Move each of the two fences towards square by", sure.Advice[0].Template, StringComparison.Ordinal);
+        Assert.Contains("pull the plug", sure.Caution, StringComparison.Ordinal);
+        FitDiagnosis closed = FitDiagnosis.Of(DiagnosisRings.Ring(), [new GatheredGap(OpenAt.Rim, JointLevel.Middle, 0), new GatheredGap(OpenAt.Centre, JointLevel.Middle, 0)]);
+        Assert.StartsWith("Leave the fences", closed.Advice[0].Template, StringComparison.Ordinal);
+        Assert.Null(closed.Caution);
+    }
+
+    /// <summary>With the angle of every wedge of the ring the fences' share of E is known to sqrt(N (scatter² + caliper²)), nothing more.</summary>
+    [Fact]
+    public void Angles_of_all_wedges_are_not_doubted_twice()
+    {
+        DiagnosisPriors priors = new();
+        const double Caliper = 0.02 * Degree;
+        FitDiagnosis d = FitDiagnosis.Of(DiagnosisRings.Ring(), [.. Enumerable.Repeat(new WedgeAngleReading((15 - 0.1) * Degree, Caliper), DiagnosisRings.N)], priors);
+        double expected = Math.Sqrt(((priors.ScatterSd * priors.ScatterSd) + (Caliper * Caliper)) / DiagnosisRings.N) / 2;
+        Assert.Equal(0.05 * Degree, d.Correction.FenceAngle, 0.001 * Degree);
+        Assert.Equal(expected, d.Correction.FenceAngleSd, 0.01 * expected);
     }
 
     [Fact]

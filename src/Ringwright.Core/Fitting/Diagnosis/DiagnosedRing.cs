@@ -1,4 +1,5 @@
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Fitting;
 
@@ -25,6 +26,30 @@ public sealed record DiagnosedRing
 
     /// <summary>What the fences are set to now, radians from square; pi/N unless told.</summary>
     public double? FenceAngle { get; init; }
+
+    /// <summary>The ring of a plan as it lies glued, sawn or sanded with the sled of a shop.</summary>
+    public static DiagnosedRing Of(RingPlan plan, Sled sled)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(sled);
+        return new()
+        {
+            Segments = plan.Ring.Segments,
+            RimRadius = plan.Glued.OuterCorner,
+            TipRadius = plan.Glued.InnerCorner,
+            Thickness = plan["board-thickness"].Value,
+            Sled = sled.Kind,
+            RuleDistance = sled.RuleDistance.Millimetres,
+            FenceAngle = plan["mitre"].Value,
+        };
+    }
+
+    /// <summary>
+    /// The closing error E, radians, of a ring with all joints but one pressed shut, rims in line, that stands open by
+    /// <paramref name="gap"/> mm: the faces stand at E about the centre, so E = gap / R at the rim (wedges too narrow); or
+    /// their rims touch and E = −gap / (R − r) at the centre (too wide).
+    /// </summary>
+    public double ClosingError(OpenAt at, double gap) => at == OpenAt.Rim ? gap / RimRadius : -gap / JointLength;
 
     /// <summary>Length of a joint, mm.</summary>
     internal double JointLength => RimRadius - TipRadius;

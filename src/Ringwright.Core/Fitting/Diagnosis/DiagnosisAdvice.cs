@@ -11,29 +11,39 @@ internal static class DiagnosisAdvice
     {
         var sentences = ImmutableArray.CreateBuilder<Sentence>();
         if (!agreement.IsConsistent) sentences.Add(Disagreement(observations, agreement));
-        sentences.Add(Move(correction, correction.IsWorthwhile ? "Move" : "Best guess so far: move"));
-        if (!correction.IsWorthwhile) sentences.Add(Sentence.Of($"That is not clearly more than its uncertainty: leave the fences, and first {Next(observations, ring, priors, best)}"));
+        if (correction.IsWorthwhile)
+        {
+            sentences.Add(Move(correction, agreement.IsConsistent ? "Move {0}." : "Best guess so far: move {0}."));
+            if (agreement.IsConsistent) sentences.Add(Sentence.Of($"Then saw a new ring, in scrap, and read it again: {Next([], ring, priors, best)}"));
+        }
+        else
+        {
+            sentences.Add(Move(correction, "Leave the fences as they are: what the readings ask for is not clearly more than its uncertainty. Best guess so far: move {0}."));
+            sentences.Add(Sentence.Of($"First {Next(observations, ring, priors, best)}"));
+        }
+
         return sentences.ToImmutable();
     }
 
-    private static Sentence Move(FenceCorrection c, string move)
+    /// <summary>A sentence in whose {0} stands which fence moves which way and how far.</summary>
+    private static Sentence Move(FenceCorrection c, string sentence)
     {
         string way = c.Move == FenceMove.AwayFromSquare ? "away from square" : "towards square";
         string what = c.Sled switch
         {
-            SledKind.TwoFences => $"{move} each of the two fences {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; or one of them by twice that, for only their sum matters.",
-            SledKind.OneFence => $"{move} the fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; it makes both faces of a wedge, so this counts twice.",
-            _ => $"{move} the sander's fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; both faces of a wedge are sanded against it, so this counts twice.",
+            SledKind.TwoFences => $"each of the two fences {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; or one of them by twice that, for only their sum matters",
+            SledKind.OneFence => $"the fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; it makes both faces of a wedge, so this counts twice",
+            _ => $"the sander's fence {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; both faces of a wedge are sanded against it, so this counts twice",
         };
-        return Sentence.Of(what, Measured.Fine(c.RuleMove), Measured.Fine(c.RuleMoveSd), Measured.Length(c.RuleDistance));
+        return Sentence.Of(sentence.Replace("{0}", what, StringComparison.Ordinal), Measured.Fine(c.RuleMove), Measured.Fine(c.RuleMoveSd), Measured.Length(c.RuleDistance));
     }
 
     private static Sentence Disagreement(IReadOnlyList<FitObservation> observations, ReadingAgreement agreement)
     {
-        string[] odd = [.. agreement.Odd.Select(i => $"{Ordinal(i)} ({Name(observations[i])})")];
+        string[] odd = [.. agreement.Odd.Select(i => $"{i + 1} ({ObservationWords.Name(observations[i])})")];
         return odd.Length == 1
-            ? Sentence.Of($"The {odd[0]} does not go with the others. Take it again before you trust the correction.")
-            : Sentence.Of($"The {string.Join(", the ", odd[..^1])} and the {odd[^1]} contradict each other. Take them again before you trust the correction.");
+            ? Sentence.Of($"Reading {odd[0]} does not go with the others. Take it again before you move a fence.")
+            : Sentence.Of($"Readings {string.Join(", ", odd[..^1])} and {odd[^1]} contradict each other. Take them again before you move a fence.");
     }
 
     /// <summary>The observation that would narrow the closing error most.</summary>
@@ -42,22 +52,10 @@ internal static class DiagnosisAdvice
         OpenAt open = best.Signs.TooNarrow ? OpenAt.Rim : OpenAt.Centre;
         List<(FitObservation Observation, string Words)> choices =
         [
-            (new GatheredGap(open, JointLevel.Middle, 0), $"press all joints but one shut and read that one at the {End(open)}."),
+            (new GatheredGap(open, JointLevel.Middle, 0), $"press all joints but one shut and read that one at the {ObservationWords.End(open)}."),
         ];
         if (ring.Segments % 2 == 0) choices.Add((new HalfRingGap(open, 0), "lay half a ring evenly against a straightedge and read where light shows, or saw one more test half and do the same."));
-        if (observations.OfType<GatheredGap>().Any()) choices[0] = (choices[0].Observation, $"gather the opening once more in another joint and read it at the {End(open)}.");
+        if (observations.OfType<GatheredGap>().Any()) choices[0] = (choices[0].Observation, $"gather the opening once more in another joint and read it at the {ObservationWords.End(open)}.");
         return choices.MinBy(c => best.ClosingSdWith(ReadingModel.Of(c.Observation, ring, priors, best.Signs))).Words;
     }
-
-    private static string End(OpenAt at) => at == OpenAt.Rim ? "rim" : "centre";
-
-    private static string Ordinal(int i) => $"reading {i + 1}";
-
-    private static string Name(FitObservation observation) => observation switch
-    {
-        GatheredGap g => $"opening gathered in one joint, at the {End(g.At)}",
-        BandedGap b => $"joint {b.Joint + 1} under the band, at the {End(b.At)}",
-        HalfRingGap h => $"half ring on a straightedge, open at the {End(h.At)}",
-        _ => "wedge angle",
-    };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Fitting;
@@ -7,15 +8,18 @@ namespace Ringwright.Core.Fitting;
 /// <param name="Causes">Possible causes, the likeliest first.</param>
 /// <param name="Correction">The change of the fences.</param>
 /// <param name="Agreement">Whether the readings go together.</param>
-/// <param name="Advice">What to do, in order.</param>
-/// <param name="Picture">The fence before and after.</param>
+/// <param name="Advice">What to do, in order; the first is the answer: which fence, which way, how far.</param>
 public sealed record FitDiagnosis(
     ImmutableArray<FitCause> Causes,
     FenceCorrection Correction,
     ReadingAgreement Agreement,
-    ImmutableArray<Sentence> Advice,
-    FencePicture Picture)
+    ImmutableArray<Sentence> Advice)
 {
+    /// <summary>What to do before a fence is touched (common practice); null when nothing is to be moved.</summary>
+    public string? Caution => !Correction.IsWorthwhile
+        ? null
+        : $"Before you touch a fence: switch off, let the {(Correction.Sled == SledKind.DiscSander ? "disc" : "blade")} come to a stop and pull the plug. Make the first cut after it in scrap.";
+
     private const double Noticeable = FitObservation.FeelerSd;
 
     /// <summary>The closing error: mean and standard deviation, radians.</summary>
@@ -35,15 +39,21 @@ public sealed record FitDiagnosis(
         ObservationCheck.All(observations, ring);
         CausePosterior posterior = CausePosterior.Of(observations, observations, ring, priors);
         (double closing, double closingSd) = posterior.Of(0);
-        FenceCorrection correction = FenceCorrection.Of(ring, priors, closing, closingSd);
+        FenceCorrection correction = FenceCorrection.Of(ring, closing, Math.Sqrt((closingSd * closingSd) + OwnScatter(observations, ring, priors)));
         ReadingAgreement agreement = ReadingAgreement.Of(observations, ring, priors, posterior.Best);
         return new(
             [.. CausesOf(posterior, ring).OrderByDescending(c => c.Chance)],
             correction,
             agreement,
-            DiagnosisAdvice.Of(observations, ring, priors, posterior.Best, correction, agreement),
-            FencePicture.Of(correction));
+            DiagnosisAdvice.Of(observations, ring, priors, posterior.Best, correction, agreement));
     }
+
+    /// <summary>
+    /// Variance of what the single wedges' scatter made of this ring's closing error and will not make of the next one's.
+    /// An opening holds it; angles of single wedges are weighed with it already.
+    /// </summary>
+    private static double OwnScatter(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors) =>
+        observations.All(o => o is WedgeAngleReading) ? 0 : ring.Segments * priors.ScatterSd * priors.ScatterSd;
 
     private static IEnumerable<FitCause> CausesOf(CausePosterior posterior, DiagnosedRing ring)
     {

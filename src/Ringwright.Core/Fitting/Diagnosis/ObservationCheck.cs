@@ -12,20 +12,14 @@ internal static class ObservationCheck
     private static void One(FitObservation observation, string where, DiagnosedRing ring)
     {
         Require(observation.Sd > 0 && double.IsFinite(observation.Sd), where, "its uncertainty", observation.Sd, "give more than 0");
-        double gap = observation switch
-        {
-            GatheredGap g => g.Gap,
-            BandedGap b => b.Gap,
-            HalfRingGap h => h.Gap,
-            _ => 0,
-        };
-        Require(gap >= 0 && gap <= ring.RimRadius, where, "the opening", gap, "give mm from 0 to the rim radius");
+        double gap = ObservationWords.Gap(observation);
+        Require(gap >= 0 && gap <= ring.RimRadius, where, "the opening", gap, FormattableString.Invariant($"0 to {ring.RimRadius:0.##} mm, the rim radius, can"));
         if (observation is BandedGap banded)
-            Require(banded.Joint >= 0 && banded.Joint < ring.Segments, where, "the joint", banded.Joint, "count joints from 0 to one less than the segments");
+            Require(banded.Joint >= 0 && banded.Joint < ring.Segments, where, "the joint", banded.Joint + 1, $"1 to {ring.Segments} can");
         if (observation is HalfRingGap)
             Require(ring.Segments % 2 == 0, where, "half of the segments", ring.Segments, "only an even number has halves");
         if (observation is WedgeAngleReading angle)
-            Require(angle.Angle > 0 && angle.Angle < Math.PI, where, "the wedge angle", angle.Angle, "give radians between 0 and pi");
+            Require(angle.Angle > 0 && angle.Angle < Math.PI, where, "the wedge angle in degrees", double.RadiansToDegrees(angle.Angle), "more than 0 and less than 180 can");
     }
 
     private static void Require(bool holds, string where, string what, double value, string right)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MathNet.Numerics.Distributions;
+using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Fitting;
 
@@ -18,6 +19,15 @@ public sealed record ReadingAgreement(double ChiSquare, int DegreesOfFreedom, do
 
     /// <summary>Whether no reading is contradicted.</summary>
     public bool IsConsistent => Odd.IsEmpty;
+
+    /// <summary>How far the readings go together, in words.</summary>
+    public Sentence Sentence => IsConsistent
+        ? Chance < Doubtful
+            ? Sentence.Of("No reading stands out, but together they are stranger than their uncertainty explains: honest readings would be so in {0} of cases.", Measured.Share(Chance))
+            : Sentence.Of("The readings go together: honest readings would differ more in {0} of cases.", Measured.Share(Chance))
+        : Sentence.Of("The readings do not go together: honest readings would differ more only in {0} of cases.", Measured.Share(Chance));
+
+    private const double Doubtful = 0.02;
 
     internal static ReadingAgreement Of(IReadOnlyList<FitObservation> observations, DiagnosedRing ring, DiagnosisPriors priors, SignedPosterior best) => new(
         best.Surprise,
