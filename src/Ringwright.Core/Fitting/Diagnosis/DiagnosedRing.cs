@@ -34,7 +34,7 @@ public sealed record DiagnosedRing
         ArgumentNullException.ThrowIfNull(sled);
         return new()
         {
-            Segments = plan.Ring.Segments,
+            Segments = plan.Ring.Around,
             RimRadius = plan.Glued.OuterCorner,
             TipRadius = plan.Glued.InnerCorner,
             Thickness = plan["board-thickness"].Value,

@@ -31,8 +31,8 @@ public sealed record MeasuredRing(
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(wedges);
-        if (wedges.Count != plan.Ring.Segments)
-            throw new BadInputException("measured wedges", $"there are {wedges.Count}, and the ring has {plan.Ring.Segments}", "one reading for each wedge of the ring is needed, in their order");
+        if (wedges.Count != plan.Ring.Around)
+            throw new BadInputException("measured wedges", $"there are {wedges.Count}, and the ring has {plan.Ring.Around}", "one reading for each wedge of the ring is needed, in their order");
         if (!(depth > 0 && depth <= plan.Glued.Depth + 1e-9))
             throw new BadInputException("depth", FormattableString.Invariant($"the reading places cannot be {depth:0.###} mm apart"), FormattableString.Invariant($"more than 0 and at most the wedge's depth, {plan.Glued.Depth:0.###} mm, is needed"));
         double beyond = BeyondRimReading(plan.Glued, [.. wedges.SelectMany(w => new[] { w.Below, w.Above })], depth);

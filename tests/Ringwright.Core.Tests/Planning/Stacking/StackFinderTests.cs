@@ -10,7 +10,7 @@ namespace Ringwright.Core.Tests.Planning;
 public class StackFinderTests
 {
     private static readonly Gen<(PieceKind Kind, double Diameter, double Height)> Sizes =
-        from kind in Gen.OneOfConst(PieceKind.Bowl, PieceKind.Vase, PieceKind.Box, PieceKind.Platter, PieceKind.Spindle)
+        from kind in Gen.OneOf(Gen.Const(PieceKind.Bowl), Gen.Const(PieceKind.Vase), Gen.Const(PieceKind.Box), Gen.Const(PieceKind.Platter), Gen.Const(PieceKind.Spindle))
         from diameter in Gen.Double[80, 260]
         from height in Gen.Double[40, 240]
         select (kind, diameter, height);
