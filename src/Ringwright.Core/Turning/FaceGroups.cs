@@ -32,6 +32,9 @@ internal sealed class FaceGroups
 
     public int OfEdge(int edge) => Joined ? 0 : _ofEdge[edge];
 
+    /// <summary>Whether the same faces share their vertices.</summary>
+    public bool IsLike(FaceGroups other) => _ofEdge.AsSpan().SequenceEqual(other._ofEdge);
+
     /// <summary>The unit normal at a vertex row that is not of a joint face.</summary>
     public (float R, float Z) Normal(MeshRow row, int nodeCount) => _normals[(row.Group * nodeCount) + row.Node];
 

@@ -18,7 +18,7 @@ internal enum RowReach
 
 /// <summary>Vertices of one node, one behind the other.</summary>
 /// <param name="Node">The node they are swept from.</param>
-/// <param name="Group">Faces with the same number share the row; index of <see cref="FaceGroups"/>' normals.</param>
+/// <param name="Group">Faces with the same number share the row.</param>
 /// <param name="Start">Number of the first vertex within the segment.</param>
 /// <param name="Reach">How far along the turn it goes.</param>
 internal readonly record struct MeshRow(int Node, int Group, int Start, RowReach Reach);

@@ -52,7 +52,7 @@ internal sealed class SectionOutline
         if (Nodes.Length != other.Nodes.Length || !Edges.AsSpan().SequenceEqual(other.Edges) || !Triangles.AsSpan().SequenceEqual(other.Triangles)) return false;
         for (int i = 0; i < Nodes.Length; i++)
         {
-            if (Nodes[i].IsPoint != other.Nodes[i].IsPoint) return false;
+            if (Nodes[i].IsPoint != other.Nodes[i].IsPoint || Nodes[i].R == 0 != (other.Nodes[i].R == 0)) return false;
         }
 
         return true;

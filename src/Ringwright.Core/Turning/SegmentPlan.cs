@@ -61,6 +61,6 @@ internal sealed class SegmentPlanner(Facets facets, MeshCorners corners)
 
     // Rings of the same number of levels connect alike, however wide they are.
     private MeshPattern? KnownPattern(SectionOutline outline, FaceGroups groups, int count, bool fullTurn) =>
-        _last is { } last && last.Facets == count && last.FullTurn == fullTurn && last.Groups == groups && last.Outline.ConnectsLike(outline)
+        _last is { } last && last.Facets == count && last.FullTurn == fullTurn && last.Groups.IsLike(groups) && last.Outline.ConnectsLike(outline)
             ? last.Pattern : null;
 }

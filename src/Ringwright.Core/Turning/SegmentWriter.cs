@@ -5,20 +5,19 @@ namespace Ringwright.Core.Turning;
 /// <summary>Writes the vertices of planned segments, each in its place around the axis.</summary>
 internal sealed class SegmentWriter
 {
-    private double[] _cos = new double[16];
-    private double[] _sin = new double[16];
+    private readonly ArcTable _arc = new();
 
     /// <summary>Fills <paramref name="positions"/> (x, y, z in mm for each vertex) of one segment.</summary>
     public void WritePositions(SegmentPlan plan, TurnedSegment segment, Span<float> positions)
     {
         SegmentSpan span = new(segment);
-        if (span.IsRadial) SetAngles(span.From, span.To, plan.Facets);
+        if (span.IsRadial) _arc.Set(span.From, span.To, plan.Facets);
         foreach (MeshRow row in plan.Pattern.Rows)
         {
             SectionNode node = plan.Outline.Nodes[row.Node];
-            if (!span.IsRadial) SetAngles(span.FromAt(node.R, node.Z), span.ToAt(node.R, node.Z), plan.Facets);
+            if (!span.IsRadial) _arc.Set(span.FromAt(node.R, node.Z), span.ToAt(node.R, node.Z), plan.Facets);
             (int first, int count) = Reach(plan, row);
-            WriteArc(positions.Slice(3 * row.Start, 3 * count), node, first);
+            _arc.Write(positions.Slice(3 * row.Start, 3 * count), node.R, node.Z, first);
         }
     }
 
@@ -26,7 +25,7 @@ internal sealed class SegmentWriter
     public void WriteNormals(SegmentPlan plan, TurnedSegment segment, Span<float> normals)
     {
         SegmentSpan span = new(segment);
-        if (span.IsRadial) SetAngles(span.From, span.To, plan.Facets);
+        if (span.IsRadial) _arc.Set(span.From, span.To, plan.Facets);
         foreach (MeshRow row in plan.Pattern.Rows)
         {
             if (row.Group >= plan.Groups.From)
@@ -36,10 +35,10 @@ internal sealed class SegmentWriter
             }
 
             SectionNode node = plan.Outline.Nodes[row.Node];
-            if (!span.IsRadial) SetAngles(span.FromAt(node.R, node.Z), span.ToAt(node.R, node.Z), plan.Facets);
+            if (!span.IsRadial) _arc.Set(span.FromAt(node.R, node.Z), span.ToAt(node.R, node.Z), plan.Facets);
             (float r, float z) = plan.Groups.Normal(row, plan.Outline.Nodes.Length);
             (int first, int count) = Reach(plan, row);
-            for (int k = 0; k < count; k++) Put(normals, row.Start + k, new(r * _cos[first + k], r * _sin[first + k], z));
+            _arc.Write(normals.Slice(3 * row.Start, 3 * count), r, z, first);
         }
     }
 
@@ -50,34 +49,6 @@ internal sealed class SegmentWriter
         RowReach.From => (0, 1),
         _ => (plan.Facets, 1),
     };
-
-    private void WriteArc(Span<float> to, SectionNode node, int first)
-    {
-        float z = (float)node.Z;
-        ReadOnlySpan<double> cos = _cos.AsSpan(first, to.Length / 3);
-        ReadOnlySpan<double> sin = _sin.AsSpan(first, to.Length / 3);
-        for (int k = 0; k < cos.Length; k++)
-        {
-            Span<float> vertex = to.Slice(3 * k, 3);
-            vertex[0] = (float)(node.R * cos[k]);
-            vertex[1] = (float)(node.R * sin[k]);
-            vertex[2] = z;
-        }
-    }
-
-    // The last angle is taken as it is, so that neighbours have their common joint at the same place to the bit.
-    private void SetAngles(double from, double to, int facets)
-    {
-        if (_cos.Length <= facets)
-        {
-            _cos = new double[facets + 1];
-            _sin = new double[facets + 1];
-        }
-
-        double step = (to - from) / facets;
-        for (int k = 0; k < facets; k++) (_sin[k], _cos[k]) = Math.SinCos(from + (k * step));
-        (_sin[facets], _cos[facets]) = Math.SinCos(to);
-    }
 
     private static Vector3D Normal(JointPlane plane)
     {
