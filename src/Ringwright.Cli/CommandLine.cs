@@ -69,6 +69,12 @@ public static class CommandLine
             config.AddCommand<ExplainCommand>("explain")
                 .WithDescription("Show formula, values and source behind a figure; without a name, list all figures.")
                 .WithExample("explain", "examples/two-wood-disc.json", "board-width");
+            config.AddCommand<StackCommand>("stack")
+                .WithDescription("Find the rings for a piece's shape: heights from the boards at hand, segments, and few widths to rip.")
+                .WithExample("stack", "examples/feature-bowl.json", "--heights", "\"18 mm, 25 mm\"", "--segments", "16");
+            config.AddCommand<SolidCommand>("solid")
+                .WithDescription("The turned piece as a solid: volumes, walls, and files for a viewer or printer.")
+                .WithExample("solid", "examples/feature-bowl.json", "--out", "bowl.glb");
             config.AddCommand<SimulateCommand>("simulate")
                 .WithDescription("Saw one board in simulation with the errors of the shop: every wedge as it comes out.")
                 .WithExample("simulate", "examples/two-wood-disc.json");

@@ -25,12 +25,12 @@ internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainComm
         RingPlan ring = settings.Pick(plan);
         if (settings.Figure is null)
         {
-            AlignedText.Write(console, ring.Figures.Select(f => new[] { f.Name, style.Print(f.Value, f.Quantity), f.Label }), 1);
+            AlignedText.Write(console, plan.Figures.Concat(ring.Figures).Select(f => new[] { f.Name, style.Print(f.Value, f.Quantity), f.Label }), 1);
             return ExitCode.Done;
         }
 
-        Figure figure = ring.Find(settings.Figure)
-            ?? throw new BadInputException("figure", $"there is no “{settings.Figure}”", $"one of these is needed: {string.Join(", ", ring.Figures.Select(f => f.Name))}");
+        Figure figure = ring.Find(settings.Figure) ?? plan.Figures.FirstOrDefault(f => string.Equals(f.Name, settings.Figure, StringComparison.OrdinalIgnoreCase))
+            ?? throw new BadInputException("figure", $"there is no “{settings.Figure}”", $"one of these is needed: {string.Join(", ", plan.Figures.Concat(ring.Figures).Select(f => f.Name))}");
         Explain(figure, style);
         return ExitCode.Done;
     }

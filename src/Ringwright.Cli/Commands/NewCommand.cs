@@ -10,13 +10,13 @@ using Spectre.Console.Cli;
 
 namespace Ringwright.Cli.Commands;
 
-/// <summary><c>ringwright new disc|ring|shop FILE</c>: a file to start from.</summary>
+/// <summary><c>ringwright new KIND FILE</c>: a file to start from.</summary>
 internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Settings>
 {
     internal sealed class Settings : SizeSettings
     {
         [CommandArgument(0, "<KIND>")]
-        [Description("disc, ring or shop.")]
+        [Description("disc, ring, bowl, vase, platter, box, spindle, pen-barrel or shop.")]
         public string Kind { get; init; } = "";
 
         [CommandArgument(1, "<FILE>")]
@@ -26,6 +26,18 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
         [CommandOption("--name <NAME>")]
         [Description("The piece's name; otherwise the file's.")]
         public string? Name { get; init; }
+
+        [CommandOption("--height <LENGTH>")]
+        [Description("Height of a bowl, vase and the like.")]
+        public string? Height { get; init; }
+
+        [CommandOption("--heights <LIST>")]
+        [Description(StackOptions.Heights)]
+        public string? Heights { get; init; }
+
+        [CommandOption("--rim-edge <LENGTH>")]
+        [Description(StackOptions.RimEdge)]
+        public string? RimEdge { get; init; }
 
         [CommandOption("--woods <LIST>")]
         [Description("Woods around the ring, separated by commas; they repeat.")]
@@ -39,12 +51,21 @@ internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Sett
         {
             "disc" or "ring" => PieceText(settings, unit),
             "shop" => DocumentJson.Write(Shop.StartingIn(unit) with { Name = settings.Name ?? "My shop" }),
-            _ => throw new BadInputException("kind", $"“{settings.Kind}” is not known", "disc, ring or shop is needed"),
+            _ => ShapeText(settings, unit),
         };
         if (Path.Exists(settings.File)) throw new BadInputException(settings.File, "it exists already and was left as it is", "another name is needed");
         SafeFile.Write(settings.File, text);
         console.WriteLine($"{settings.File} written.");
         return ExitCode.Done;
+    }
+
+    private static string ShapeText(Settings settings, LengthUnit unit)
+    {
+        Shop shop = Shop.StartingIn(unit);
+        Piece piece = ShapeStart.Of(settings.Kind, settings, unit, shop)
+            ?? throw new BadInputException("kind", $"“{settings.Kind}” is not known", $"disc, ring, {string.Join(", ", ShapeStart.Names)} or shop is needed");
+        Planner.Plan(piece, shop);
+        return DocumentJson.Write(piece);
     }
 
     private static string PieceText(Settings settings, LengthUnit unit)

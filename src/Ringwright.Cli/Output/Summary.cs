@@ -17,6 +17,12 @@ internal static class Summary
         console.Write(new Text(plan.Piece.Name, new Style(decoration: Decoration.Bold)));
         console.WriteLine();
         console.WriteLine(plan.Verdict.In(style));
+        if (plan.Form is not null || plan.Rings.Length > 1)
+        {
+            AlignedText.Heading(console, "The whole piece");
+            AlignedText.Write(console, plan.Figures.Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
+        }
+
         foreach (RingPlan ring in plan.Rings) WriteRing(console, ring, style);
         AlignedText.Mind(console, plan.Shop.Sled.Kind);
     }

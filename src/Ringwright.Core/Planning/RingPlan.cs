@@ -30,6 +30,9 @@ public sealed record RingPlan(
     /// <summary>The first batch's wedges as sawn, and how they lie in the strip.</summary>
     public StripLayout Strip => Batches[0].Strip;
 
+    /// <summary>Wood of the glued blank before turning, mm³.</summary>
+    public double BlankVolume => BlankVolumes.Of(this);
+
     /// <summary>One sentence about this ring alone: will it close, and if not, what to mend first.</summary>
     public Sentence Verdict => Verdicts.Of([this]);
 

@@ -1,0 +1,16 @@
+using Ringwright.Core.Pieces;
+
+namespace Ringwright.Core.Planning;
+
+/// <summary>How much wood is glued before it is turned.</summary>
+internal static class BlankVolumes
+{
+    /// <summary>The glued ring's wood, mm³: the area of its pieces from above times its height.</summary>
+    public static double Of(RingPlan plan)
+    {
+        double height = plan.Ring.Thickness.Millimetres;
+        if (!plan.Batches.IsEmpty) return height * plan.Batches.Sum(b => b.Places.Length * b.Glued.Area);
+        double across = plan.Find("across-flats")?.Value ?? plan.Ring.Outside.Millimetres;
+        return height * Math.PI * across * across / 4;
+    }
+}
