@@ -13,7 +13,7 @@ namespace Ringwright.Paper.JobSheets;
 internal readonly record struct GapCorrection(WedgeGeometry Glued, double Mitre, double RuleDistance)
 {
     /// <summary>One joint open by <paramref name="gap"/> mm at the rim, all others shut: E = gap / R, R to the rim's corners.</summary>
-    public FenceCorrection AtRim(double gap) => Of(gap / Glued.OuterCorner);
+    public FenceCorrection AtRim(double gap) => Of(gap / Glued.Reach);
 
     /// <summary>Joints open by <paramref name="gap"/> mm in all at their inner ends, rims touching: −E = gap / length of a joint.</summary>
     public FenceCorrection AtCentre(double gap) => Of(-gap / (Glued.OuterCorner - Glued.InnerCorner));
