@@ -22,6 +22,9 @@ internal sealed record RingJob(Plan Plan, RingPlan Ring, MeasureStyle Style, dou
     /// <summary>Number of the batch these sheets are about, from 1; null when the ring has only one, or for the whole ring.</summary>
     public int? Wedge { get; init; }
 
+    /// <summary>The whole ring; <see cref="Ring"/> may be one batch of it.</summary>
+    public RingPlan Whole { get; } = Ring;
+
     /// <summary>A job for each batch of wedges.</summary>
     public IEnumerable<RingJob> Batches => Ring.Batches.Length == 1
         ? [this]

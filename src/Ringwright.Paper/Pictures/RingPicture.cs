@@ -63,12 +63,16 @@ public sealed class RingPicture
         return scale * plan.Batches.Min(b => b.Glued.RimEdge) < LeastForHatch;
     }
 
-    /// <summary>Woods of spacers too thin for lines at a scale at which the wedges have them: the spacers are shown by greys.</summary>
-    public static IReadOnlySet<string> ThinWoods(RingPlan plan, double scale)
+    /// <summary>
+    /// Woods of spacers too thin for lines at a scale at which the wedges have them: the spacers are shown by greys. The value tells
+    /// whether wedges are of that wood too.
+    /// </summary>
+    public static IReadOnlyDictionary<string, bool> ThinWoods(RingPlan plan, double scale)
     {
         ArgumentNullException.ThrowIfNull(plan);
         bool shaded = IsShaded(plan, scale);
-        return plan.Spacers.Where(s => !shaded && scale * s.Thickness < LeastForHatch).Select(s => s.Wood).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return plan.Spacers.Where(s => !shaded && scale * s.Thickness < LeastForHatch).Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(wood => wood, wood => plan.Woods.Any(w => string.Equals(w.Wood, wood, StringComparison.OrdinalIgnoreCase)), StringComparer.OrdinalIgnoreCase);
     }
 
     private Drawing Draw()

@@ -22,25 +22,26 @@ public static class TrueScalePicture
     public static Pen Line { get; } = new(0.25);
 
     /// <summary>Draws as much as fits the room.</summary>
-    /// <param name="plan">The ring.</param>
+    /// <param name="plan">The ring, or one batch of it.</param>
     /// <param name="style">How lengths are printed.</param>
     /// <param name="room">Room on the paper.</param>
-    public static Drawing Draw(RingPlan plan, MeasureStyle style, Room room)
+    /// <param name="whole">The whole ring where <paramref name="plan"/> is one batch.</param>
+    public static Drawing Draw(RingPlan plan, MeasureStyle style, Room room, RingPlan? whole = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
-        return Arrangements(plan, Caliper.Of(style), room).Select(parts => Shelf(parts, room)).First(drawing => drawing is not null)!;
+        return Arrangements(plan, whole ?? plan, Caliper.Of(style), room).Select(parts => Shelf(parts, room)).First(drawing => drawing is not null)!;
     }
 
     // From the fullest to the poorest; the last one always fits.
-    private static IEnumerable<IReadOnlyList<Drawing>> Arrangements(RingPlan plan, MeasureStyle style, Room room)
+    private static IEnumerable<IReadOnlyList<Drawing>> Arrangements(RingPlan plan, RingPlan ring, MeasureStyle style, Room room)
     {
         WedgeGeometry sawn = plan.Strip.Wedge, finished = plan.Glued;
         if (Fits(sawn.RimEdge, sawn.Depth, room))
         {
             Drawing[] wedges = [Wedge(sawn, "as sawn", style), Wedge(finished, "sanded", style)];
-            foreach (ImmutableArray<LaidOutline> pieces in RingParts(LaidOutline.Of(plan), room))
-                yield return [.. wedges, Part(plan, pieces, style)];
+            foreach (ImmutableArray<LaidOutline> pieces in RingParts(LaidOutline.Of(ring), room))
+                yield return [.. wedges, Part(ring, pieces, style)];
             yield return wedges;
             yield return [wedges[0]];
         }
