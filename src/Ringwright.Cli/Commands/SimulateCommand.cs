@@ -23,6 +23,10 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         [Description("Wedges to saw; otherwise as many as the ring needs of its first wood, or the board gives.")]
         public int? Wedges { get; init; }
 
+        [CommandOption("--batch <N>")]
+        [Description("Which wedges of a ring of unequal ones; 1 otherwise.")]
+        public int Batch { get; init; } = 1;
+
         [CommandOption("--ideal")]
         [Description("Saw without errors.")]
         public bool Ideal { get; init; }
@@ -32,7 +36,7 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
     {
         PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();
-        RingPlan ring = settings.Pick(plan);
+        RingPlan ring = PickBatch(settings.Pick(plan), settings.Batch);
         MeasureStyle style = settings.Style(plan.Piece.Units);
         SawRun run = SawSimulator.Run(Job(plan, ring, settings));
         if (settings.Json) JsonOut.Write(console, json => Write(json, run));
@@ -45,6 +49,10 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
     private static Drawing Picture(Plan plan, RingPlan ring, MeasureStyle style) => TestCutPicture.Of(ring) is { IsEmpty: false } cuts
         ? SawPicture.Draw(ring, plan.Shop.Sled, cuts, style)
         : throw new BadInputException("--picture", $"the wedges of {ring.Ring.Name} are too small for a picture of the first cut", "leave it out, and judge the cut under a lens");
+
+    private static RingPlan PickBatch(RingPlan ring, int batch) => batch >= 1 && batch <= ring.Batches.Length
+        ? ring.Alone(batch - 1)
+        : throw new BadInputException("--batch", $"{batch} is not there", $"1 to {ring.Batches.Length} can be sawn");
 
     private static SawJob Job(Plan plan, RingPlan ring, Settings settings)
     {

@@ -8,7 +8,7 @@ namespace Ringwright.Cli.Output;
 /// <summary>What <c>plan</c> prints: the answer first, then what to set, to saw and to mind.</summary>
 internal static class Summary
 {
-    private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop"];
+    private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop", "gap-at-rim", "gap-at-tip", "plate-circle"];
     private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
     private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy"];
 
@@ -30,26 +30,43 @@ internal static class Summary
     private static void WriteRing(IAnsiConsole console, RingPlan ring, MeasureStyle style)
     {
         AlignedText.Heading(console, $"{ring.Ring.Name}: {RingDescription.Of(ring.Ring).In(style)}");
-        Figures(console, "Set", ring, ToSet, style);
-        Figures(console, "The wedge", ring, ToKnow, style);
-        Figures(console, "So that no joint gapes", ring, HowExact, style);
-        console.WriteLine(" Saw");
-        AlignedText.Write(console, ring.Woods.Select(w => new[]
+        for (int b = 0; b < ring.Batches.Length; b++)
         {
-            w.Wood, $"{w.Needed} + {w.Spares} spare", $"{w.Boards} board{(w.Boards == 1 ? "" : "s")}", $"{style.Length(w.Length)} of strip", $"{style.Length(w.LeftOver)} left over",
-        }), 1, 2, 3, 4);
+            RingPlan batch = ring.Alone(b);
+            string wedge = ring.Batches.Length == 1 ? "" : $", wedge {b + 1}";
+            Figures(console, "Set" + wedge, batch, ToSet, style);
+            Figures(console, "The wedge" + wedge, batch, ToKnow, style);
+            Figures(console, ring.Ring is OpenRing ? "So that the gaps look even" : "So that no joint gapes", batch, HowExact, style);
+        }
+
+        console.WriteLine(" Saw");
+        AlignedText.Write(console, [.. ring.Woods.Select(w => Row(ring, w, style)), .. ring.Spacers.Select(s => Row(s, style))], 1, 2, 3, 4);
         console.WriteLine("  around the ring: " + Order(ring.Ring));
         foreach (Finding finding in ring.Findings) console.WriteLine($"  {Word(finding.Weight)}{finding.Sentence.In(style)}");
     }
 
+    private static string[] Row(RingPlan ring, WoodNeed w, MeasureStyle style) =>
+    [
+        ring.Batches.Length == 1 ? w.Wood : $"{w.Wood}, wedge {w.Batch + 1}",
+        $"{w.Needed} + {w.Spares} spare", $"{w.Boards} board{(w.Boards == 1 ? "" : "s")}", $"{style.Length(w.Length)} of strip", $"{style.Length(w.LeftOver)} left over",
+    ];
+
+    private static string[] Row(SpacerBatch s, MeasureStyle style) =>
+    [
+        $"{s.Wood}, spacers {style.Length(s.Thickness)} thick, {style.Length(s.Length)} long",
+        $"{s.Need.Needed} + {s.Need.Spares} spare", $"{s.Need.Boards} strip{(s.Need.Boards == 1 ? "" : "s")}", $"{style.Length(s.Need.Length)} of strip", $"{style.Length(s.Need.LeftOver)} left over",
+    ];
+
     private static void Figures(IAnsiConsole console, string title, RingPlan ring, string[] names, MeasureStyle style)
     {
         console.WriteLine(" " + title);
-        AlignedText.Write(console, names.Select(name => ring[name]).Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
+        AlignedText.Write(console, names.Select(ring.Find).OfType<Figure>().Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
     }
 
     private static string Order(Ring ring)
     {
+        if (ring is MixedRing mixed)
+            return $"{string.Join(", ", mixed.Parts.Select(p => p.IsSpacer ? $"{p.Wood} spacer" : p.Wood))}, {mixed.Repeats} times";
         string once = string.Join(", ", ring.Cycle);
         int times = ring.Around / ring.Cycle.Length;
         int rest = ring.Around % ring.Cycle.Length;

@@ -5,7 +5,7 @@ using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Documents;
 
-/// <summary>The cut list as comma-separated values (RFC 4180), a row for each ring and wood, unit in each column's name.</summary>
+/// <summary>The cut list as comma-separated values (RFC 4180), a row for each ring, batch of wedges and wood, and for each kind of spacer, unit in each column's name.</summary>
 public static class CutListCsv
 {
     /// <summary>The list as text; lines end with CR LF as RFC 4180 says. Lengths are decimals in the unit of <paramref name="style"/>.</summary>
@@ -16,14 +16,23 @@ public static class CutListCsv
         string u = inch ? "in" : "mm";
         var text = new StringBuilder();
         Row(text, "ring", "wood", "wedges needed", "wedges to saw", "boards", $"strip length [{u}]", $"width [{u}]", $"thickness [{u}]",
-            $"rim edge as sawn [{u}]", $"tip as sawn [{u}]", "mitre [deg]", $"stop [{u}]");
+            $"rim edge as sawn [{u}]", $"tip as sawn [{u}]", "mitre [deg]", $"stop [{u}]", "part");
         foreach (RingPlan ring in plan.Rings)
         {
             string Length(double millimetres) => Number(inch ? millimetres / MeasureStyle.MillimetresPerInch : millimetres, inch ? 4 : 3);
-            foreach (WoodNeed wood in ring.Woods)
-                Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
-                    Length(ring["board-width"].Value), Length(ring["board-thickness"].Value), Length(ring["sawn-rim-edge"].Value), Length(ring["sawn-tip"].Value),
-                    Number(double.RadiansToDegrees(ring["mitre"].Value), 4), Length(ring["stop"].Value));
+            for (int b = 0; b < ring.Batches.Length; b++)
+            {
+                RingPlan batch = ring.Alone(b);
+                foreach (WoodNeed wood in batch.Woods)
+                    Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
+                        Length(batch["board-width"].Value), Length(batch["board-thickness"].Value), Length(batch["sawn-rim-edge"].Value), Length(batch["sawn-tip"].Value),
+                        Number(double.RadiansToDegrees(batch["mitre"].Value), 4), Length(batch["stop"].Value), ring.Batches.Length == 1 ? "wedge" : $"wedge {b + 1}");
+            }
+
+            // A spacer is cut square: its thickness is that of its strip, the stop its length.
+            foreach (SpacerBatch s in ring.Spacers)
+                Row(text, ring.Ring.Name, s.Wood, Number(s.Need.Needed, 0), Number(s.Need.ToSaw, 0), Number(s.Need.Boards, 0), Length(s.Need.Length),
+                    Length(s.Height), Length(s.Thickness), "", "", "0", Length(s.Length), "spacer");
         }
 
         return text.ToString();

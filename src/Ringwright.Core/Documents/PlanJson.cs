@@ -45,8 +45,10 @@ public static class PlanJson
         json.WriteEndArray();
         WriteWoods(json, ring);
         json.WriteStartArray("order");
-        for (int i = 0; i < ring.Ring.Around; i++) json.WriteStringValue(ring.Ring.WoodOf(i));
+        IEnumerable<string> order = ring.Spacers.IsEmpty ? Enumerable.Range(0, ring.Ring.Around).Select(ring.Ring.WoodOf) : ring.Layout.Select(l => l.Wood);
+        foreach (string wood in order) json.WriteStringValue(wood);
         json.WriteEndArray();
+        if (!ring.Spacers.IsEmpty) WriteSpacers(json, ring);
         WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
         WriteTexts(json, "findings", ring.Findings.Select(f => f.Sentence.In(style)));
         json.WriteEndObject();
@@ -86,16 +88,38 @@ public static class PlanJson
         foreach (WoodNeed wood in ring.Woods)
         {
             json.WriteStartObject();
-            json.WriteString("wood", wood.Wood);
-            json.WriteNumber("needed", wood.Needed);
-            json.WriteNumber("toSaw", wood.ToSaw);
-            json.WriteNumber("boards", wood.Boards);
-            json.WriteNumber("length", wood.Length);
-            json.WriteNumber("leftOver", wood.LeftOver);
+            WriteNeed(json, wood);
+            if (ring.Batches.Length > 1) json.WriteNumber("wedge", wood.Batch + 1);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WriteSpacers(Utf8JsonWriter json, RingPlan ring)
+    {
+        json.WriteStartArray("spacers");
+        foreach (SpacerBatch spacer in ring.Spacers)
+        {
+            json.WriteStartObject();
+            WriteNeed(json, spacer.Need);
+            json.WriteNumber("thickness", spacer.Thickness);
+            json.WriteNumber("height", spacer.Height);
+            json.WriteNumber("cutLength", spacer.Length);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteNeed(Utf8JsonWriter json, WoodNeed wood)
+    {
+        json.WriteString("wood", wood.Wood);
+        json.WriteNumber("needed", wood.Needed);
+        json.WriteNumber("toSaw", wood.ToSaw);
+        json.WriteNumber("boards", wood.Boards);
+        json.WriteNumber("length", wood.Length);
+        json.WriteNumber("leftOver", wood.LeftOver);
     }
 
     private static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)

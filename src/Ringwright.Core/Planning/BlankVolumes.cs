@@ -9,7 +9,8 @@ internal static class BlankVolumes
     public static double Of(RingPlan plan)
     {
         double height = plan.Ring.Thickness.Millimetres;
-        if (!plan.Batches.IsEmpty) return height * plan.Batches.Sum(b => b.Places.Length * b.Glued.Area);
+        if (!plan.Batches.IsEmpty)
+            return height * (plan.Batches.Sum(b => b.Places.Length * b.Glued.Area) + plan.Spacers.Sum(s => s.Places.Length * s.Thickness * s.Length));
         double across = plan.Find("across-flats")?.Value ?? plan.Ring.Outside.Millimetres;
         return height * Math.PI * across * across / 4;
     }

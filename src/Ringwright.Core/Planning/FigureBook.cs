@@ -11,8 +11,26 @@ internal sealed class FigureBook
 
     public ImmutableArray<Figure> Figures => _figures.ToImmutable();
 
-    /// <summary>The figure entered as <paramref name="name"/>.</summary>
-    public Figure this[string name] => _figures.First(f => f.Name == name);
+    /// <summary>The batch whose figures are entered and read now; null for figures of the whole ring.</summary>
+    public int? Batch { get; private set; }
+
+    /// <summary>What the names of figures entered now end with.</summary>
+    public string Suffix { get; private set; } = "";
+
+    /// <summary>What their labels end with.</summary>
+    public string LabelSuffix { get; private set; } = "";
+
+    /// <summary>The figure entered as <paramref name="name"/> under the present suffix.</summary>
+    public Figure this[string name] => _figures.First(f => f.Name == name + Suffix);
+
+    /// <summary>From now on figures belong to batch <paramref name="batch"/> and their labels end with <paramref name="label"/>.</summary>
+    public void Begin(int batch, string label) => (Batch, Suffix, LabelSuffix) = (batch, Figure.SuffixOf(batch), label);
+
+    /// <summary>From now on figures belong to the whole ring; <paramref name="suffix"/> tells several of a kind apart.</summary>
+    public void BeginWhole(string suffix = "", string label = "") => (Batch, Suffix, LabelSuffix) = (null, suffix, label);
+
+    /// <summary>The value known as <paramref name="symbol"/> now.</summary>
+    public double Value(string symbol) => _inputs[symbol].Value;
 
     /// <summary>Makes a value known under its symbol.</summary>
     public double Know(string symbol, string meaning, double value, Quantity quantity)
@@ -31,7 +49,7 @@ internal sealed class FigureBook
 
     private double Enter(string name, string label, double value, Quantity quantity, Why why)
     {
-        _figures.Add(new(name, label, value, quantity, why));
+        _figures.Add(new(name + Suffix, label + LabelSuffix, value, quantity, why) { Batch = Batch });
         return value;
     }
 
@@ -48,4 +66,7 @@ internal static class Sources
     public const string Binomial = "binomial distribution, each wedge lost by itself";
     public const string Chain = "variance of a sum of independent errors, shared cuts counted twice; normal distribution";
     public const string SmallAngle = "arc = radius · angle, small angles";
+    public const string Chord = "chord = 2 · radius · sin(half the angle) (Machinery's Handbook, from memory)";
+    public const string Offset = "two lines offset by half a thickness from rays through one point: where they meet";
+    public const string OwnRule = "a rule of our own, no source";
 }

@@ -16,18 +16,34 @@ internal static class Findings
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
-        if (ring.Around % ring.Cycle.Length != 0)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Around), Measured.Count(ring.Cycle.Length)));
-        if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}, less than the {1} these hands hold and sand: use fewer segments or a larger ring.", Measured.Length(glued.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
+        foreach (Finding finding in Pattern(ring).Concat(Rim(ring, glued, shop))) yield return finding;
         if (budget.Corrected.Chance < ReachMap.FairChance)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of($"Even with the fences corrected it closes with a chance of only {{0}}: glue two halves and true their faces. {Largest(budget)}", Measured.Share(budget.Corrected.Chance)));
         double grown = strip.Wedge.OuterApothem - glued.OuterApothem;
         if (grown > 0)
             yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
+        foreach (Finding finding in Dust(ring, strip).Concat(SpareNotes(ring, shop, book))) yield return finding;
+    }
+
+    /// <summary>Whether the pattern of woods comes out even.</summary>
+    public static IEnumerable<Finding> Pattern(Ring ring)
+    {
+        if (ring.Around % ring.Cycle.Length != 0)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Around), Measured.Count(ring.Cycle.Length)));
+    }
+
+    /// <summary>Whether these hands can hold and sand the wedges.</summary>
+    public static IEnumerable<Finding> Rim(Ring ring, WedgeGeometry glued, Shop shop)
+    {
+        if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}, less than the {1} these hands hold and sand: use fewer segments or a larger ring.", Measured.Length(glued.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
+    }
+
+    /// <summary>Whether much of the strip is lost to the blade.</summary>
+    public static IEnumerable<Finding> Dust(Ring ring, StripLayout strip)
+    {
         if (strip.DustShare > 0.35)
             yield return new(Weight.Note, ring.Name, Sentence.Of("{0} of the strip becomes sawdust: a thinner blade saves wood.", Measured.Share(strip.DustShare)));
-        foreach (Finding finding in SpareNotes(ring, shop, book)) yield return finding;
     }
 
     private static IEnumerable<Finding> Centre(WedgeDisc disc, WedgeGeometry glued, FigureBook book)
@@ -51,9 +67,10 @@ internal static class Findings
             yield return new(Weight.Note, disc.Name, Sentence.Of("The bore of {0} takes the opening in the middle away.", Measured.Length(bore.Millimetres)));
     }
 
-    private static IEnumerable<Finding> SpareNotes(Ring ring, Shop shop, FigureBook book)
+    /// <summary>How many of each pile are spare.</summary>
+    public static IEnumerable<Finding> SpareNotes(Ring ring, Shop shop, FigureBook book)
     {
-        foreach (Figure figure in book.Figures.Where(f => f.Name.EndsWith("/to-saw", StringComparison.Ordinal)))
+        foreach (Figure figure in book.Figures.Where(f => f.Name.Contains("/to-saw", StringComparison.Ordinal)))
         {
             int needed = (int)figure.Why.Inputs[0].Value;
             double usual = Spares.ChanceOfEnough(needed, needed + Spares.UsualSpares, shop.Hands.Loss);
@@ -62,7 +79,8 @@ internal static class Findings
         }
     }
 
-    private static string Largest(ClosingBudget budget) => budget.FromCuts >= budget.FromSanding
+    /// <summary>What to mend first, once the fences are corrected.</summary>
+    public static string Largest(ClosingBudget budget) => budget.FromCuts >= budget.FromSanding
         ? "Most of the rest comes from cut to cut: clean the fence and hold the board down."
         : "Most of the rest comes from uneven sanding: sand less, or in a holder.";
 

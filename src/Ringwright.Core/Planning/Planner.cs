@@ -23,8 +23,8 @@ public static class Planner
     private static RingPlan PlanRing(Ring ring, Shop shop) => ring switch
     {
         WedgeDisc or SegmentRing => ClosedRing.Plan(ring, shop),
-        OpenRing => throw NotPlanned(ring),
-        MixedRing => throw NotPlanned(ring),
+        OpenRing open => OpenSegments.Plan(open, shop),
+        MixedRing mixed => MixedSegments.Plan(mixed, shop),
         StaveRing => throw NotPlanned(ring),
         LaminatedRing => throw NotPlanned(ring),
         BoardRing => throw NotPlanned(ring),

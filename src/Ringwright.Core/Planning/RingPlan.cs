@@ -24,6 +24,9 @@ public sealed record RingPlan(
     ImmutableArray<Sentence> Steps,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>The strips of even thickness between its wedges; empty for most rings.</summary>
+    public ImmutableArray<SpacerBatch> Spacers { get; init; } = [];
+
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
     public WedgeGeometry Glued => Batches[0].Glued;
 
@@ -35,6 +38,17 @@ public sealed record RingPlan(
 
     /// <summary>One sentence about this ring alone: will it close, and if not, what to mend first.</summary>
     public Sentence Verdict => Verdicts.Of([this]);
+
+    /// <summary>
+    /// The plan as it is at the saw while one batch is sawn: that batch alone, its woods, and its figures under their plain names.
+    /// The ring and its layout stay whole.
+    /// </summary>
+    public RingPlan Alone(int batch) => Batches.Length == 1 ? this : this with
+    {
+        Batches = [Batches[batch]],
+        Woods = [.. Woods.Where(w => w.Batch == batch)],
+        Figures = [.. Figures.Where(f => f.Batch is null || f.Batch == batch).Select(f => f.Batch > 0 ? f with { Name = f.Name[..^Figure.SuffixOf(batch).Length] } : f)],
+    };
 
     /// <summary>The figure called <paramref name="name"/>.</summary>
     /// <exception cref="KeyNotFoundException">There is none.</exception>

@@ -9,11 +9,20 @@ internal static class Verdicts
     {
         Finding? worst = rings.SelectMany(r => r.Findings).Where(f => f.Weight != Weight.Note).MaxBy(f => f.Weight);
         if (worst is not null) return worst.Sentence with { Template = (rings.Length > 1 ? Sentence.Escape(worst.Ring) + ": " : "") + worst.Sentence.Template };
-        RingPlan riskiest = rings.MinBy(r => r["chance-to-close"].Value)!;
-        Figure first = riskiest["chance-to-close"];
+        return Riskiest(rings, "It closes at the first try with a chance of {0}", "chance-to-close")
+            ?? Riskiest(rings, "Its gaps look even, laid from spacer to spacer, with a chance of {0}", "chance-even")
+            ?? Sentence.Of("No joint of it has to close at an angle, and nothing speaks against it.");
+    }
+
+    private static Sentence? Riskiest(ImmutableArray<RingPlan> rings, string what, string chance)
+    {
+        RingPlan? riskiest = rings.Where(r => r.Find(chance) is not null).MinBy(r => r[chance].Value);
+        if (riskiest is null) return null;
+        Figure first = riskiest[chance];
         Figure? corrected = riskiest.Find("chance-after-correction");
         string after = corrected is null ? "" : ", {1} once a test half has corrected the fences";
-        return Sentence.Of("It closes at the first try with a chance of {0}" + after + "; set each fence within {2}, {3} on the rule.",
-            first.Measured, (corrected ?? first).Measured, riskiest["angle-per-fence"].Measured, riskiest["rule-accuracy"].Measured);
+        string exact = riskiest.Find("angle-per-fence") is null || riskiest.Find("rule-accuracy") is null ? "." : "; set each fence within {2}, {3} on the rule.";
+        Measured Of(string name) => riskiest.Find(name)?.Measured ?? default;
+        return Sentence.Of(what + after + exact, first.Measured, (corrected ?? first).Measured, Of("angle-per-fence"), Of("rule-accuracy"));
     }
 }

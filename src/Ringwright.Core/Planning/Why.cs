@@ -31,4 +31,10 @@ public sealed record Figure(string Name, string Label, double Value, Quantity Qu
 {
     /// <summary>The value as it goes into a sentence.</summary>
     public Measured Measured => new(Value, Quantity);
+
+    /// <summary>Which of the ring's batches it belongs to; null when it is about the whole ring, or when there is only one batch.</summary>
+    public int? Batch { get; init; }
+
+    /// <summary>What the names of a batch's figures end with: nothing for the first, -2 for the second.</summary>
+    public static string SuffixOf(int batch) => batch == 0 ? "" : $"-{batch + 1}";
 }

@@ -9,7 +9,14 @@ namespace Ringwright.Core.Planning;
 /// <summary>How much of each wood: wedges with spares, strip, boards, dust.</summary>
 internal static class WoodFigures
 {
-    public static ImmutableArray<WoodNeed> Add(StripLayout strip, string ring, IReadOnlyList<string> wedges, Shop shop, FigureBook book, int batch = 0)
+    /// <param name="strip">How the wedges lie in their strip.</param>
+    /// <param name="ring">The ring's name.</param>
+    /// <param name="wedges">The wood of each wedge of the batch.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="book">Where the figures go.</param>
+    /// <param name="batch">Number of the batch.</param>
+    /// <param name="piles">Of how many piles (a wood of a batch, a kind of spacer) there must be enough; 0 when this batch has them all.</param>
+    public static ImmutableArray<WoodNeed> Add(StripLayout strip, string ring, IReadOnlyList<string> wedges, Shop shop, FigureBook book, int batch = 0, int piles = 0)
     {
         AddStrip(strip, shop, book);
         int perBoard = strip.WedgesIn(shop.Boards.Length.Millimetres);
@@ -20,8 +27,9 @@ internal static class WoodFigures
         book.AddFound("wedges-per-board", "Wedges from one board", perBoard, Quantity.Count, "most n with u + n·p ≤ Lb", "u p Lb",
             "The rest is shorter than one wedge more, or too short to hold.", Sources.SawGeometry);
         string[] woods = [.. wedges.Distinct(StringComparer.OrdinalIgnoreCase)];
-        double confidence = Math.Pow(shop.Wanted.Confidence, 1.0 / woods.Length);
-        return [.. woods.Select(wood => Need(wood, woods.Length, confidence, perBoard, strip, wedges, shop, book) with { Batch = batch })];
+        piles = Math.Max(piles, woods.Length);
+        double confidence = Math.Pow(shop.Wanted.Confidence, 1.0 / piles);
+        return [.. woods.Select(wood => Need(wood, piles, confidence, perBoard, strip, wedges, shop, book) with { Batch = batch })];
     }
 
     private static void AddStrip(StripLayout strip, Shop shop, FigureBook book)
@@ -39,7 +47,7 @@ internal static class WoodFigures
             "The smaller the wedge, the more of the wood becomes dust.", Sources.SawGeometry);
     }
 
-    private static WoodNeed Need(string wood, int woods, double confidence, int perBoard, StripLayout strip, IReadOnlyList<string> wedges, Shop shop, FigureBook book)
+    private static WoodNeed Need(string wood, int piles, double confidence, int perBoard, StripLayout strip, IReadOnlyList<string> wedges, Shop shop, FigureBook book)
     {
         int needed = wedges.Count(w => string.Equals(w, wood, StringComparison.OrdinalIgnoreCase));
         int toSaw = ToSaw(needed, shop.Hands, confidence);
@@ -49,7 +57,7 @@ internal static class WoodFigures
         double leftOver = shop.Boards.Length.Millimetres - strip.LengthFor(onLast);
         book.Know("n", $"wedges of {wood} in the ring", needed, Quantity.Count);
         book.Know("l", "chance that a wedge is lost", shop.Hands.Loss, Quantity.Share);
-        book.Know("C", woods == 1 ? "chance wanted that they are enough" : $"chance wanted for each of {woods} woods, so that all together reach the wanted one", confidence, Quantity.Share);
+        book.Know("C", piles == 1 ? "chance wanted that they are enough" : $"chance wanted for each of {piles} piles, so that all together reach the wanted one", confidence, Quantity.Share);
         book.Know("m", $"wedges of {wood} to saw", toSaw, Quantity.Count);
         book.Know("b", $"boards of {wood}", boards, Quantity.Count);
         book.Know("nb", "wedges from one board", perBoard, Quantity.Count);
@@ -63,7 +71,7 @@ internal static class WoodFigures
     }
 
     // A loss learned from few wedges is itself uncertain, which asks for more spares than the same loss known for sure.
-    private static int ToSaw(int needed, Hands hands, double confidence) => hands.LossWorth is double worth && hands.Loss > 0
+    public static int ToSaw(int needed, Hands hands, double confidence) => hands.LossWorth is double worth && hands.Loss > 0
         ? LearnedSpares.ToSaw(new LossBelief(hands.Loss, worth), needed, confidence)
         : Spares.ToSaw(needed, hands.Loss, confidence);
 }

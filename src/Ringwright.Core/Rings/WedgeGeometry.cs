@@ -38,6 +38,9 @@ public readonly record struct WedgeGeometry(int Segments, double OuterApothem, d
     /// <summary>Distance from the centre to the outer corners, Ao / cos a.</summary>
     public double OuterCorner => OuterApothem / Math.Cos(HalfAngle);
 
+    /// <summary>Distance from the ring's axis to the outer corners, wherever the faces meet.</summary>
+    public double Reach => ApexRadius == 0 ? OuterCorner : new Vector2D(ApexRadius + OuterApothem, RimEdge / 2).Length;
+
     /// <summary>Distance from the centre to the inner corners, Ai / cos a.</summary>
     public double InnerCorner => InnerApothem / Math.Cos(HalfAngle);
 

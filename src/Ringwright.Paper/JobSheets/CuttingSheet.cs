@@ -18,10 +18,11 @@ internal static class CuttingSheet
     public static void Add(Packet packet, RingJob job)
     {
         (Section strip, DrawingScale scale) = Strip(job);
-        Section around = new("Around the ring, counter-clockwise", new Paragraph(RingWords.Order(job.Ring.Ring, job.Key)));
+        Section around = new("Around the ring, counter-clockwise", new Paragraph(RingWords.Order(job.Ring, job.Key)));
         IBlock[] woods = [.. Woods(job)];
         double tall = Math.Clamp(job.Beside([strip, around, .. woods]) - CutWords, LeastCut, MostCut);
-        packet.Flow(job.SheetName("board and cuts"), scale.ToString(), [TestCuts(job, tall), strip, .. woods, around]);
+        IBlock[] order = job.Wedge is null ? [around] : []; // of several batches it stands on the overview
+        packet.Flow(job.SheetName("board and cuts"), scale.ToString(), [TestCuts(job, tall), strip, .. woods, .. order]);
     }
 
     private static Section TestCuts(RingJob job, double tall)

@@ -18,18 +18,17 @@ internal static class FitSheet
     private static readonly double[] GapsInInches = [0.004, 0.008, 0.02, 0.04];
 
     public static void Add(Packet packet, RingJob job) => packet.Flow(job.SheetName("dry fit and record"), "–", [
-        new Section("If the dry ring gapes", Gaps(job)),
+        job.Ring.Ring is OpenRing ? new Section("If the last gap is not like the others", OpenGaps(job)) : new Section("If the dry ring gapes", Gaps(job)),
         new Section("Write down for the next plan", new BlankFields(
             4,
             "angle of wedge 1", "angle of wedge 2", "angle of wedge 3", "date",
-            "gap of the dry ring, at the rim", "gap, at the centre", "fence moved by", "wedges lost",
+            job.Ring.Ring is OpenRing ? "first gap, at the rim" : "gap of the dry ring, at the rim", job.Ring.Ring is OpenRing ? "last gap, at the rim" : "gap, at the centre", "fence moved by", "wedges lost",
             "minutes milling", "minutes sawing", "minutes sanding", "abrasive")),
     ]);
 
     private static Column Gaps(RingJob job)
     {
-        bool metric = job.Style.Unit == LengthUnit.Millimetre;
-        double[] gaps = metric ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
+        double[] gaps = GapSizes(job);
         var ring = DiagnosedRing.Of(job.Ring, job.Shop.Sled);
         FenceCorrection example = FenceCorrection.Of(ring, OpenAt.Rim, gaps[0]);
         string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.FenceAngle, Quantity.FineAngle)}.";
@@ -42,10 +41,31 @@ internal static class FitSheet
             new Columns(
                 Case(rim.Standing(tall), "Open at the rim", "The wedges are too narrow in angle: increase the mitre. Press all joints shut but one, and read that one at the rim."),
                 Case(centre.Standing(tall), "Open at the centre", "The wedges are too wide in angle: decrease the mitre. Press the rims together, and add up the openings at the inner ends.")),
+            new Paragraph(job.Ring.Batches.Length > 1 ? "Every mitre of this ring changes by the same angle; the rule is told for wedge 1." : "The rule is read where the settings say."),
             new Columns(
                 (TableShare, Table(job, ring, gaps)),
                 (1, new Picture(CorrectionPicture.Draw(example, job.Style, new(width, 62)), caption))));
     }
+
+    // Laid from spacer to spacer, so that all error is in the last gap.
+    private static Column OpenGaps(RingJob job)
+    {
+        double[] gaps = GapSizes(job);
+        GapCorrection correction = new(job.Ring.Glued, job.Ring["mitre"].Value, job.Shop.Sled.RuleDistance.Millimetres);
+        FenceCorrection example = correction.AtRim(gaps[0]);
+        string caption = $"The last gap {job.Fine(gaps[0])} too wide: each fence grows by {job.Style.Print(example.Change, Quantity.FineAngle)}.";
+        return new Column(
+            5,
+            new Paragraph("Lay all segments dry from spacer to spacer, and compare the last gap with the spacer, at the rim."),
+            new Paragraph("Too wide: the wedges are too narrow in angle, increase the mitre. Too narrow: decrease it by the same. Even gaps without new wedges: lay the segments on the drawn steps, each takes its part."),
+            new Columns(
+                (TableShare, new Table(
+                    [new("Last gap differs by", ColumnKind.Numbers), new("Each fence", ColumnKind.Numbers), new("On the rule", ColumnKind.Numbers), new("Each gap, on drawn steps", ColumnKind.Numbers)],
+                    [.. gaps.Select(gap => new[] { job.Fine(gap), Angle(job, correction.AtRim(gap)), Signed(job.Fine(correction.AtRim(gap).OffsetChange)), job.Fine(gap / job.Ring.Ring.Around) })])),
+                (1, new Picture(CorrectionPicture.Draw(example, job.Style, new((job.Width - Columns.Gutter) / (1 + TableShare), 62)), caption))));
+    }
+
+    private static double[] GapSizes(RingJob job) => job.Style.Unit == LengthUnit.Millimetre ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
 
     private static Column Case(Drawing picture, string what, string then) => new(
         3,

@@ -24,10 +24,14 @@ public static class JobSheet
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);
             OverviewSheet.Add(packet, job);
-            SettingsSheet.Add(packet, job);
-            CuttingSheet.Add(packet, job);
+            foreach (RingJob batch in job.Batches)
+            {
+                SettingsSheet.Add(packet, batch);
+                CuttingSheet.Add(packet, batch);
+            }
+
             StepsSheet.Add(packet, job);
-            TrueScaleSheet.Add(packet, job, correction ?? PrintCorrection.None);
+            foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch, correction ?? PrintCorrection.None);
             FitSheet.Add(packet, job);
         }
 

@@ -23,15 +23,17 @@ internal static class OverviewSheet
         // Inches with a fraction and decimals are long: three beside each other stay large.
         Section figures = new("To set and to saw", new KeyFigures(job.Style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. Figures(job)]));
         double shared = job.Width - Columns.Gutter, ringWidth = shared * RingShare / (1 + RingShare);
-        double tall = Math.Clamp(job.Beside(head, figures, new WoodLegend(job.Key)) - Headings, LeastPicture, MostPicture);
+        IBlock[] parts = [.. BatchTables.Of(job)];
+        double tall = Math.Clamp(job.Beside([head, figures, new WoodLegend(job.Key), .. parts]) - Headings, LeastPicture, MostPicture);
         ScaledPicture ring = RingPicture.Draw(job.Ring, job.Style, new(ringWidth, tall));
         ScaledPicture wedge = WedgePicture.Draw(job.Ring, job.Style, new(shared - ringWidth, tall));
         packet.Flow(job.SheetName("overview"), ring.Scale.ToString(), [
             head,
             new Columns(
-                (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ring.Scale.Ratio))))),
-                (1, new Section($"One wedge, {wedge.Scale}", new Picture(wedge.Drawing, "Heavy: sanded. Dashed, in brackets: as sawn.")))),
+                (RingShare, new Section($"From above, {ring.Scale}", new Column(4, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ring.Scale.Ratio), RingPicture.ThinWoods(job.Ring, ring.Scale.Ratio))))),
+                (1, new Section($"{(job.Ring.Batches.Length > 1 ? "Wedge 1" : "One wedge")}, {wedge.Scale}", new Picture(wedge.Drawing, "Heavy: sanded. Dashed, in brackets: as sawn.")))),
             figures,
+            .. parts,
         ]);
     }
 
@@ -42,12 +44,18 @@ internal static class OverviewSheet
         [
             Of("Rip to a width of", "board-width"),
             Of("Plane to a thickness of", "board-thickness"),
-            Of("Stop, from the blade", "stop"),
-            Of(job.Shop.Sled.Kind == SledKind.TwoFences ? "Mitre of each fence" : "Mitre of the fence", "mitre"),
-            Of($"Fence offset at {job.Length(job.Shop.Sled.RuleDistance.Millimetres)}", "rule-offset"),
-            .. Wedges(job),
+            .. job.Ring.Batches.Length == 1 ? Saw(job, Of) : [],
         ];
     }
+
+    private static IEnumerable<KeyFigure> Saw(RingJob job, Func<string, string, KeyFigure> of) =>
+        [
+            of("Stop, from the blade", "stop"),
+            of(job.Shop.Sled.Kind == SledKind.TwoFences ? "Mitre of each fence" : "Mitre of the fence", "mitre"),
+            of($"Fence offset at {job.Length(job.Shop.Sled.RuleDistance.Millimetres)}", "rule-offset"),
+            .. job.Ring.Ring is OpenRing ? new[] { of("Gap at the rim", "gap-at-rim"), of("Gap at the inner end", "gap-at-tip") } : [],
+            .. Wedges(job),
+        ];
 
     private static IEnumerable<KeyFigure> Wedges(RingJob job)
     {

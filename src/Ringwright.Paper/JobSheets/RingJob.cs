@@ -19,6 +19,17 @@ internal sealed record RingJob(Plan Plan, RingPlan Ring, MeasureStyle Style, dou
     /// <summary>Running text with true fractions.</summary>
     public static readonly TextStyle Words = TypeScale.Body with { Fractions = true };
 
+    /// <summary>Number of the batch these sheets are about, from 1; null when the ring has only one, or for the whole ring.</summary>
+    public int? Wedge { get; init; }
+
+    /// <summary>The whole ring; <see cref="Ring"/> may be one batch of it.</summary>
+    public RingPlan Whole { get; } = Ring;
+
+    /// <summary>A job for each batch of wedges.</summary>
+    public IEnumerable<RingJob> Batches => Ring.Batches.Length == 1
+        ? [this]
+        : Enumerable.Range(0, Ring.Batches.Length).Select(b => this with { Ring = Ring.Alone(b), Wedge = b + 1 });
+
     public WoodKey Key { get; } = WoodKey.Of(Ring.Ring);
 
     public Shop Shop => Plan.Shop;
@@ -35,7 +46,7 @@ internal sealed record RingJob(Plan Plan, RingPlan Ring, MeasureStyle Style, dou
     /// <summary>Name of one of the ring's sheets, for the title block.</summary>
     public string SheetName(string what)
     {
-        string suffix = $": {what}";
+        string suffix = Wedge is int wedge ? $": {what}, wedge {wedge}" : $": {what}";
         return Shortened.To(Ring.Ring.Name, name => RingWords.FitsTitle(name + suffix)) + suffix;
     }
 }

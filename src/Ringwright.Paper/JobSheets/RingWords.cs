@@ -1,6 +1,6 @@
 using System.Globalization;
 using Ringwright.Core.Measures;
-using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
 
@@ -11,10 +11,13 @@ internal static class RingWords
 {
     private const int MostRuns = 40;
 
-    /// <summary>The letters around the ring with runs drawn together: "6 × (A B)" or "2 A, B, 3 C".</summary>
-    public static string Order(Ring ring, WoodKey key)
+    /// <summary>
+    /// The letters around the ring with runs drawn together: "6 × (A B)" or "2 A, B, 3 C". Spacers stand in brackets; where wedges
+    /// are not all alike, the number of the wedge follows its letter.
+    /// </summary>
+    public static string Order(RingPlan plan, WoodKey key)
     {
-        string[] letters = [.. Enumerable.Range(0, ring.Around).Select(i => key[ring.WoodOf(i)].Letter)];
+        string[] letters = [.. Letters(plan, key)];
         int period = Period(letters);
         if (period == 1) return Runs(letters);
         string once = Runs(letters[..period]);
@@ -38,6 +41,18 @@ internal static class RingWords
         ? "millimetres"
         : style.Fractions ? "inches, fractions to 1/64" : "inches, decimals";
 
+    private static IEnumerable<string> Letters(RingPlan plan, WoodKey key)
+    {
+        if (plan.Batches.Length == 1 && plan.Spacers.IsEmpty) return Enumerable.Range(0, plan.Ring.Around).Select(i => key[plan.Ring.WoodOf(i)].Letter);
+        Dictionary<int, int> batchAt = plan.Batches.SelectMany((b, i) => b.Places.Select(p => (p, i + 1))).ToDictionary();
+        return plan.Layout.Select((laid, place) => (key[laid.Wood].Letter, Batch: batchAt.GetValueOrDefault(place)) switch
+        {
+            (var letter, 0) => $"({letter})",
+            (var letter, _) when plan.Batches.Length == 1 => letter,
+            (var letter, var batch) => string.Create(CultureInfo.InvariantCulture, $"{letter}{batch}"),
+        });
+    }
+
     // The shortest pattern that repeats all around, the last time perhaps in part.
     private static int Period(string[] letters) =>
         Enumerable.Range(1, letters.Length).First(p => Enumerable.Range(p, letters.Length - p).All(i => letters[i] == letters[i - p]));
@@ -51,7 +66,7 @@ internal static class RingWords
             else runs.Add((letter, 1));
         }
 
-        string shown = string.Join(' ', runs.Take(MostRuns).Select(r => r.Count == 1 ? r.Letter : string.Create(CultureInfo.InvariantCulture, $"{r.Count}{r.Letter}")));
+        string shown = string.Join(' ', runs.Take(MostRuns).Select(r => r.Count == 1 ? r.Letter : string.Create(CultureInfo.InvariantCulture, $"{r.Count}{(r.Letter.Length > 1 ? "×" : "")}{r.Letter}")));
         return runs.Count <= MostRuns ? shown : $"{shown} … ({runs.Count - MostRuns} more changes; see the plan file)";
     }
 }

@@ -17,9 +17,9 @@ internal static class SettingsSheet
     public static void Add(Packet packet, RingJob job)
     {
         Columns tables = new(new Section("Set", Settings(job)), new Section("How exact", Accuracy(job)));
-        Section findings = new("Know before you saw", new ListBlock(ListMark.Dot, [.. Findings(job)], RingJob.Words));
+        IBlock[] findings = job.Wedge > 1 ? [] : [new Section("Know before you saw", new ListBlock(ListMark.Dot, [.. Findings(job)], RingJob.Words))];
         double shared = job.Width - Columns.Gutter, fenceWidth = shared * FenceShare / (1 + FenceShare);
-        double tall = Math.Clamp(job.Beside(tables, findings) - Headings, LeastPicture, MostPicture);
+        double tall = Math.Clamp(job.Beside([tables, .. findings]) - Headings, LeastPicture, MostPicture);
         ScaledPicture fences = FencePicture.Draw(job.Ring, job.Shop.Sled, job.Style, new(fenceWidth, tall));
         ScaledPicture stop = StopPicture.Draw(job.Ring, job.Style, new(shared - fenceWidth, tall));
         packet.Flow(job.SheetName("settings"), fences.Scale.ToString(), [
@@ -27,7 +27,7 @@ internal static class SettingsSheet
                 (FenceShare, new Section($"{Fences(job)} from above, {fences.Scale}", new Picture(fences.Drawing, Caption(job)))),
                 (1, new Section($"Board at the blade, {stop.Scale}", new Picture(stop.Drawing, "heavy: the wedge that falls")))),
             tables,
-            findings,
+            .. findings,
         ]);
     }
 
@@ -54,12 +54,16 @@ internal static class SettingsSheet
         ("Stop, along the fence", "stop"),
     ]);
 
-    private static Table Accuracy(RingJob job) => Values(job, $"For a joint gap of at most {job.Fine(job.Shop.Wanted.JointGap.Millimetres)}", "Within", [
+    private static Table Accuracy(RingJob job) => Values(job, For(job), "Within", [
         ("All wedges together", "closing-limit"),
         ("Each wedge", "angle-per-wedge"),
         ("Each fence", "angle-per-fence"),
         ("Reading of the rule", "rule-accuracy"),
     ]);
+
+    private static string For(RingJob job) => job.Ring.Ring is OpenRing
+        ? $"For gaps that differ by at most {job.Print("gap-difference")} at the rim"
+        : $"For a joint gap of at most {job.Fine(job.Shop.Wanted.JointGap.Millimetres)}";
 
     private static Table Values(RingJob job, string what, string value, IEnumerable<(string Label, string Figure)> rows) =>
         new([new(what), new(value, ColumnKind.Numbers)], [.. rows.Select(row => new[] { row.Label, job.Print(row.Figure) })]);

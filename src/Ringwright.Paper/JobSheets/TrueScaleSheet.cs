@@ -1,3 +1,4 @@
+using Ringwright.Core.Pieces;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Sheets;
@@ -12,8 +13,9 @@ internal static class TrueScaleSheet
     public static void Add(Packet packet, RingJob job, PrintCorrection correction)
     {
         Sheet sheet = packet.Add(job.SheetName("true scale"), "1:1").Add(new Paragraph(
-            "Lay the first wedge on its outline: both faces must follow their lines from rim to tip. Then lay the dry half ring on the glued one."));
+            "Lay the first wedge on its outline: both faces must follow their lines from rim to tip. "
+            + (job.Ring.Ring is OpenRing ? "Then lay segments on the others: the gaps must be those drawn." : "Then lay the dry half ring on the glued one.")));
         Room room = new((sheet.Remaining.Width - RulersAcross) / correction.Across, (sheet.Remaining.Height - RulersDown) / correction.Down);
-        sheet.AddTrueScale(TrueScalePicture.Draw(job.Ring, job.Style, room));
+        sheet.AddTrueScale(TrueScalePicture.Draw(job.Ring, job.Style, room, job.Whole));
     }
 }

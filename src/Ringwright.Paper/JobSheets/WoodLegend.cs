@@ -6,8 +6,8 @@ using Ringwright.Paper.Pictures;
 
 namespace Ringwright.Paper.JobSheets;
 
-/// <summary>Swatch (its greys where the picture has greys), letter and name of each wood, beside each other as far as there is room.</summary>
-internal sealed class WoodLegend(WoodKey key, bool shaded = false) : IBlock
+/// <summary>Swatch (its greys where the picture has greys, both where thin spacers have them), letter and name of each wood, beside each other as far as there is room.</summary>
+internal sealed class WoodLegend(WoodKey key, bool shaded = false, IReadOnlyDictionary<string, bool>? thin = null) : IBlock
 {
     private const int Most = 8;
     private const double Swatch = 7, SwatchHeight = 3.6, Row = 6.2, Gap = 6;
@@ -23,8 +23,10 @@ internal sealed class WoodLegend(WoodKey key, bool shaded = false) : IBlock
             if (wood is not null)
             {
                 Outline swatch = Outline.Rectangle(new(at.X, at.Y, Swatch, SwatchHeight));
-                if (shaded) drawing.Fill(swatch, wood.Shade);
+                bool both = false, spacer = thin is not null && thin.TryGetValue(wood.Wood, out both);
+                if (shaded || (spacer && !both)) drawing.Fill(swatch, wood.Shade);
                 else drawing.Hatch(swatch, wood.Hatch);
+                if (both) drawing.Fill(Outline.Rectangle(new(at.X + (Swatch / 2), at.Y, Swatch / 2, SwatchHeight)), wood.Shade);
                 drawing.Stroke(swatch, Pens.Fine);
                 indent = Swatch + 1.6;
             }

@@ -9,12 +9,12 @@ public static class GapPicture
 {
     private const double Opening = 0.12; // each side turned by this, rad: wide enough to see at a glance
 
-    /// <summary>Draws the joint.</summary>
+    /// <summary>Draws the joint, without spacers.</summary>
     /// <param name="wedge">The ring's wedges.</param>
     /// <param name="atRim">Whether it is open at the rim; otherwise at the centre.</param>
     /// <param name="room">Room on the paper.</param>
     public static Drawing Draw(WedgeGeometry wedge, bool atRim, Room room) =>
-        ScaledPicture.Largest(wedge.RimEdge, room, scale => Draw(wedge, atRim, scale.Ratio)).Drawing;
+        ScaledPicture.Largest(wedge.RimEdge, room, scale => Draw(wedge with { ApexRadius = 0 }, atRim, scale.Ratio)).Drawing;
 
     private static Drawing Draw(WedgeGeometry wedge, bool atRim, double scale)
     {

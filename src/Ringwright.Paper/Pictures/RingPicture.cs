@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -22,18 +23,24 @@ public sealed class RingPicture
     private readonly Placement _place;
     private readonly WoodKey _key;
     private readonly bool _coloured;
+    private readonly ImmutableArray<LaidOutline> _pieces;
+    private readonly RingLines _lines;
     private readonly Drawing _drawing = new(0, 0);
 
-    private RingPicture(RingPlan plan, MeasureStyle style, DrawingScale scale, bool coloured)
+    private RingPicture(RingPlan plan, ImmutableArray<LaidOutline> pieces, RingLines lines, MeasureStyle style, DrawingScale scale, bool coloured)
     {
-        (_plan, _style, _coloured) = (plan, style, coloured);
+        (_plan, _pieces, _lines, _style, _coloured) = (plan, pieces, lines, style, coloured);
         _place = new(Vector2D.Zero, scale.Ratio);
         _key = WoodKey.Of(plan.Ring);
     }
 
     private WedgeGeometry Glued => _plan.Glued;
 
-    private double Outside => _place.Scale * Glued.OuterCorner;
+    private double Outside => _place.Scale * _lines.Reach;
+
+    private double Flats => 2 * (Glued.ApexRadius + Glued.OuterApothem);
+
+    private double Opening => 2 * (Glued.ApexRadius + Glued.InnerApothem);
 
     /// <summary>Draws the ring at the largest preferred scale that fits.</summary>
     /// <param name="plan">The ring.</param>
@@ -44,26 +51,37 @@ public sealed class RingPicture
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
-        return ScaledPicture.Largest(2 * plan.Glued.OuterCorner, room, scale => new RingPicture(plan, style, scale, coloured).Draw());
+        ImmutableArray<LaidOutline> pieces = LaidOutline.Of(plan);
+        RingLines lines = new(pieces, whole: true);
+        return ScaledPicture.Largest(2 * lines.Reach, room, scale => new RingPicture(plan, pieces, lines, style, scale, coloured).Draw());
     }
 
     /// <summary>Whether the wedges are so narrow at a scale that woods are shown by greys instead of lines.</summary>
     public static bool IsShaded(RingPlan plan, double scale)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return scale * plan.Glued.RimEdge < LeastForHatch;
+        return scale * plan.Batches.Min(b => b.Glued.RimEdge) < LeastForHatch;
+    }
+
+    /// <summary>
+    /// Woods of spacers too thin for lines at a scale at which the wedges have them: the spacers are shown by greys. The value tells
+    /// whether wedges are of that wood too.
+    /// </summary>
+    public static IReadOnlyDictionary<string, bool> ThinWoods(RingPlan plan, double scale)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        bool shaded = IsShaded(plan, scale);
+        return plan.Spacers.Where(s => !shaded && scale * s.Thickness < LeastForHatch).Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(wood => wood, wood => plan.Woods.Any(w => string.Equals(w.Wood, wood, StringComparison.OrdinalIgnoreCase)), StringComparer.OrdinalIgnoreCase);
     }
 
     private Drawing Draw()
     {
-        for (int i = 0; i < Glued.Segments; i++)
-        {
-            Wedge(_place.Polygon(Glued.Plan(i).Vertices), _key[_plan.Ring.WoodOf(i)], i * Glued.WedgeAngle);
-            Joint((i + 0.5) * Glued.WedgeAngle);
-        }
-
-        Contour(Glued.OuterCorner);
-        if (Glued.InnerApothem > 0) Contour(Glued.InnerCorner);
+        bool shaded = IsShaded(_plan, _place.Scale);
+        foreach (LaidOutline piece in _pieces)
+            Wood(piece, _key[piece.Wood], shaded || (piece.IsSpacer && _place.Scale * piece.Width < LeastForHatch));
+        if (_lines.IsClosed) Closed();
+        else foreach (LaidOutline piece in _pieces) _drawing.Stroke(_place.Polygon(piece.Corners), Pens.Medium);
         Cross();
         Turned();
         if (_key.Entries.Count > 1) Letters();
@@ -71,40 +89,37 @@ public sealed class RingPicture
         return _drawing;
     }
 
-    private void Wedge(Outline outline, WoodEntry wood, double middle)
+    private void Wood(LaidOutline piece, WoodEntry wood, bool shaded)
     {
-        bool shaded = IsShaded(_plan, _place.Scale);
+        Outline outline = _place.Polygon(piece.Corners);
         if (_coloured)
             _drawing.Fill(outline, wood.Tint);
         else if (shaded)
             _drawing.Fill(outline, wood.Shade);
         if (!shaded)
-            _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(middle)));
+            _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(piece.Middle)));
     }
 
-    // Towards the centre joints end where their lines would run into each other.
-    private void Joint(double angle)
+    private void Closed()
     {
-        double from = Math.Max(_place.Scale * Glued.InnerCorner, LeastApart * Glued.Segments / (2 * Math.PI));
-        if (from < Outside) _drawing.Line(Vector2D.Polar(from, _place.Angle(angle)), Vector2D.Polar(Outside, _place.Angle(angle)), Pens.Fine);
+        foreach ((Vector2D inner, Vector2D outer) in _lines.Joints(LeastApart / _place.Scale))
+            _drawing.Line(_place.Point(inner), _place.Point(outer), Pens.Fine);
+        _drawing.Stroke(_place.Polygon(_lines.Outside), Pens.Medium);
+        Vector2D[] inside = _lines.Inside;
+        if (inside.Length > 2) _drawing.Stroke(_place.Polygon(inside), Pens.Medium);
     }
-
-    private void Contour(double corner) => _drawing.Stroke(
-        _place.Polygon(Enumerable.Range(0, Glued.Segments).Select(i => Vector2D.Polar(corner, ((2 * i) + 1) * Glued.HalfAngle))), Pens.Medium);
 
     // On a white disc, so that lines do not cross them, half way in or just inside a disc's rim; left out where wedges are too narrow.
     private void Letters()
     {
-        double radius = _plan.Ring is IHollowRing
-            ? _place.Scale * (Glued.OuterApothem + Glued.InnerApothem) / 2
-            : (_place.Scale * Glued.OuterApothem) - Balloon - 1;
-        double deep = _place.Scale * Glued.Depth;
-        if (deep < 2 * (Balloon + 1) || 2 * radius * Math.Sin(Glued.HalfAngle) < 2 * (Balloon + 0.5)) return;
-        for (int i = 0; i < Glued.Segments; i++)
+        foreach (LaidOutline piece in _pieces.Where(p => !p.IsSpacer))
         {
-            Vector2D at = _place.Origin + Vector2D.Polar(radius, _place.Angle(i * Glued.WedgeAngle));
-            TextLine letter = Typesetter.Set(_key[_plan.Ring.WoodOf(i)].Letter, TypeScale.Note);
-            if (letter.Width > 1.8 * Balloon) return;
+            Vector2D rim = _place.Point(0.5 * (piece.Corners[0] + piece.Corners[1])), tip = _place.Point(0.5 * (piece.Corners[2] + piece.Corners[3]));
+            double deep = (rim - tip).Length, down = _plan.Ring is IHollowRing ? 0.5 : (Balloon + 1) / deep;
+            double wide = ((1 - down) * _place.Scale * piece.Width) + (down * _place.Scale * (piece.Corners[2] - piece.Corners[3]).Length);
+            TextLine letter = Typesetter.Set(_key[piece.Wood].Letter, TypeScale.Note);
+            if (deep < 2 * (Balloon + 1) || wide < 2 * (Balloon + 0.5) || letter.Width > 1.8 * Balloon) continue;
+            Vector2D at = rim + (down * (tip - rim));
             _drawing.Fill(Outline.Circle(at, Balloon), new Colour(255, 255, 255)).Text(letter, at, Anchor.Middle);
         }
     }
@@ -118,7 +133,7 @@ public sealed class RingPicture
     private void Turned()
     {
         double turned = _plan.Ring.Outside.Millimetres;
-        if (turned < (2 * Glued.OuterApothem) - 1e-6) Round(turned);
+        if (turned < Flats - 1e-6) Round(turned);
         switch (_plan.Ring)
         {
             case WedgeDisc { Bore: Length bore }:
@@ -130,7 +145,7 @@ public sealed class RingPicture
                 Centre($"turned inside Ø {Caliper.Short(_style, inside.Millimetres)}", inside.Millimetres);
                 break;
             case WedgeDisc when Glued.InnerApothem > 0:
-                Centre($"opening {Caliper.Short(_style, 2 * Glued.InnerApothem)} across flats", 2 * Glued.InnerApothem);
+                Centre($"opening {Caliper.Short(_style, Opening)} across flats", Opening);
                 break;
         }
     }
@@ -148,7 +163,7 @@ public sealed class RingPicture
     // Below the ring: what is turned, then what is glued.
     private void Sizes()
     {
-        double turned = _plan.Ring.Outside.Millimetres, flats = 2 * Glued.OuterApothem;
+        double turned = _plan.Ring.Outside.Millimetres, flats = Flats;
         double below = Outside + 8;
         if (turned < flats - 1e-6) below = Size(turned, below, "turned Ø");
         Size(flats, below, "across flats");

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -21,25 +22,26 @@ public static class TrueScalePicture
     public static Pen Line { get; } = new(0.25);
 
     /// <summary>Draws as much as fits the room.</summary>
-    /// <param name="plan">The ring.</param>
+    /// <param name="plan">The ring, or one batch of it.</param>
     /// <param name="style">How lengths are printed.</param>
     /// <param name="room">Room on the paper.</param>
-    public static Drawing Draw(RingPlan plan, MeasureStyle style, Room room)
+    /// <param name="whole">The whole ring where <paramref name="plan"/> is one batch.</param>
+    public static Drawing Draw(RingPlan plan, MeasureStyle style, Room room, RingPlan? whole = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
-        return Arrangements(plan, Caliper.Of(style), room).Select(parts => Shelf(parts, room)).First(drawing => drawing is not null)!;
+        return Arrangements(plan, whole ?? plan, Caliper.Of(style), room).Select(parts => Shelf(parts, room)).First(drawing => drawing is not null)!;
     }
 
     // From the fullest to the poorest; the last one always fits.
-    private static IEnumerable<IReadOnlyList<Drawing>> Arrangements(RingPlan plan, MeasureStyle style, Room room)
+    private static IEnumerable<IReadOnlyList<Drawing>> Arrangements(RingPlan plan, RingPlan ring, MeasureStyle style, Room room)
     {
         WedgeGeometry sawn = plan.Strip.Wedge, finished = plan.Glued;
         if (Fits(sawn.RimEdge, sawn.Depth, room))
         {
             Drawing[] wedges = [Wedge(sawn, "as sawn", style), Wedge(finished, "sanded", style)];
-            foreach (int segments in RingParts(finished, room))
-                yield return [.. wedges, Part(finished, segments, style)];
+            foreach (ImmutableArray<LaidOutline> pieces in RingParts(LaidOutline.Of(ring), room))
+                yield return [.. wedges, Part(ring, pieces, style)];
             yield return wedges;
             yield return [wedges[0]];
         }
@@ -47,45 +49,47 @@ public static class TrueScalePicture
         yield return [RimEnd(sawn, new(room.Width - 2, room.Height - 16))];
     }
 
-    // The full ring, else as many segments as fit by themselves, fewer and fewer.
-    private static IEnumerable<int> RingParts(WedgeGeometry wedge, Room room)
+    // The full ring, else as many pieces as fit by themselves, fewer and fewer.
+    private static IEnumerable<ImmutableArray<LaidOutline>> RingParts(ImmutableArray<LaidOutline> pieces, Room room)
     {
-        if (Fits(2 * wedge.OuterCorner, 2 * wedge.OuterCorner, room)) yield return wedge.Segments;
-        for (int n = wedge.Segments / 2; n > 1; n--)
+        double across = 2 * pieces.SelectMany(p => p.Corners).Max(c => c.Length);
+        if (Fits(across, across, room)) yield return pieces;
+        for (int n = pieces.Length / 2; n > 1; n--)
         {
-            double half = n * wedge.HalfAngle;
-            double width = 2 * wedge.OuterCorner * Math.Sin(half);
-            if (Fits(width, wedge.OuterApothem - (wedge.InnerCorner * Math.Cos(half)), room)) yield return n;
+            ImmutableArray<LaidOutline> part = [.. pieces.Take(n)];
+            Box box = Box.Around([.. part.SelectMany(p => p.Corners).Select(c => c.Rotated(Upright(part)))]);
+            if (Fits(box.Width, box.Height, room)) yield return part;
         }
     }
+
+    // Turns the middle of a part to the top.
+    private static double Upright(ImmutableArray<LaidOutline> part) => (Math.PI / 2) - ((part[0].Middle + part[^1].Middle) / 2);
 
     private static bool Fits(double width, double height, Room room) => width <= room.Width - 1 && height <= room.Height - 15;
 
     private static Drawing Wedge(WedgeGeometry wedge, string state, MeasureStyle style) =>
         Captioned(new Drawing(0, 0).Stroke(new WedgeCorners(wedge, 1).Outline, Line), $"wedge {state}\nrim {style.Length(wedge.RimEdge)}\ntip {style.Length(wedge.Tip)}");
 
-    private static Drawing Part(WedgeGeometry wedge, int segments, MeasureStyle style)
+    private static Drawing Part(RingPlan plan, ImmutableArray<LaidOutline> pieces, MeasureStyle style)
     {
-        bool whole = segments == wedge.Segments;
-        // Lying with the middle of the part on top; the whole ring with its first flat at the right, as in the other pictures.
-        Placement place = new(Vector2D.Zero, Turn: whole ? 0 : (Math.PI / 2) - ((segments - 1) * wedge.HalfAngle));
-        double[] joints = [.. Enumerable.Range(0, whole ? segments : segments + 1).Select(i => ((2 * i) - 1) * wedge.HalfAngle)];
+        bool whole = pieces.Length == plan.Layout.Length;
+        Placement place = new(Vector2D.Zero, Turn: whole ? 0 : Upright(pieces));
+        RingLines lines = new(pieces, whole);
         Drawing drawing = new(0, 0);
-        Flats(wedge.OuterCorner);
-        if (wedge.InnerApothem > 0) Flats(wedge.InnerCorner);
-        // Towards the centre joints end where their lines would run into each other.
-        double from = Math.Max(wedge.InnerCorner, LeastApart * wedge.Segments / (2 * Math.PI));
-        foreach (double joint in joints.Where(_ => from < wedge.OuterCorner))
-            drawing.Line(place.Point(Vector2D.Polar(from, joint)), place.Point(Vector2D.Polar(wedge.OuterCorner, joint)), Line);
+        if (lines.IsClosed) Closed(drawing, place, lines, whole);
+        else foreach (LaidOutline piece in pieces) drawing.Stroke(place.Polygon(piece.Corners), Line);
+        string what = plan.Spacers.IsEmpty ? "segments" : "pieces";
         return Captioned(
             drawing,
-            (whole ? "glued" : $"glued, {segments} of {wedge.Segments} segments") + $"\n{style.Length(2 * wedge.OuterApothem)} across flats\n");
+            (whole ? "glued" : $"glued, {pieces.Length} of {plan.Layout.Length} {what}") + $"\n{style.Length(plan["across-flats"].Value)} across flats\n");
+    }
 
-        void Flats(double corner)
-        {
-            Vector2D[] corners = [.. joints.Select(joint => Vector2D.Polar(corner, joint))];
+    private static void Closed(Drawing drawing, Placement place, RingLines lines, bool whole)
+    {
+        foreach (Vector2D[] corners in new[] { lines.Outside, lines.Inside }.Where(c => c.Length > 1))
             drawing.Stroke(whole ? place.Polygon(corners) : Outline.Polyline(place.Points(corners)), Line);
-        }
+        foreach ((Vector2D inner, Vector2D outer) in lines.Joints(LeastApart))
+            drawing.Line(place.Point(inner), place.Point(outer), Line);
     }
 
     private static Drawing RimEnd(WedgeGeometry wedge, Room room)

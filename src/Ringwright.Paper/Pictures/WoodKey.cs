@@ -35,7 +35,7 @@ public sealed class WoodKey
         }
     }
 
-    /// <summary>The woods in the order in which they first come around the ring.</summary>
+    /// <summary>The woods in the order in which they first come around the ring, those of spacers after all segments'.</summary>
     public IReadOnlyList<WoodEntry> Entries => _entries;
 
     /// <summary>How a wood is shown.</summary>
@@ -45,7 +45,8 @@ public sealed class WoodKey
     public static WoodKey Of(Ring ring)
     {
         ArgumentNullException.ThrowIfNull(ring);
-        return new(Enumerable.Range(0, ring.Around).Select(ring.WoodOf));
+        IEnumerable<string> between = ring is MixedRing mixed ? mixed.Parts.Where(p => p.IsSpacer).Select(p => p.Wood) : [];
+        return new(Enumerable.Range(0, ring.Around).Select(ring.WoodOf).Concat(between));
     }
 
     // A to Z, then AA, AB and so on.

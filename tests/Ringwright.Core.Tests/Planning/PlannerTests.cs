@@ -80,10 +80,15 @@ public class PlannerTests
         Gen.Select(AnyPiece.Piece, AnyPiece.Shop).Sample((piece, shop) =>
         {
             RingPlan plan = Planner.Plan(piece, shop).Rings[0];
-            int perBoard = (int)plan["wedges-per-board"].Value;
             double board = shop.Boards.Length.Millimetres;
-            bool fits = plan.Strip.LengthFor(perBoard) <= board + 1e-6 && plan.Strip.LengthFor(perBoard + 1) > board;
-            return fits && plan.Woods.Sum(w => w.Needed) == piece.Rings[0].Around && plan.Woods.All(w => w.Boards * perBoard >= w.ToSaw && w.LeftOver >= -1e-6);
+            bool Fits(RingPlan batch)
+            {
+                int perBoard = (int)batch["wedges-per-board"].Value;
+                return batch.Strip.LengthFor(perBoard) <= board + 1e-6 && batch.Strip.LengthFor(perBoard + 1) > board
+                    && batch.Woods.All(w => w.Boards * perBoard >= w.ToSaw && w.LeftOver >= -1e-6);
+            }
+
+            return plan.Woods.Sum(w => w.Needed) == piece.Rings[0].Around && Enumerable.Range(0, plan.Batches.Length).All(b => Fits(plan.Alone(b)));
         });
 
     [Fact]

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using MathNet.Numerics.Distributions;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 using Ringwright.Core.Rings;
 
 namespace Ringwright.Core.Fitting;
@@ -46,6 +48,43 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
         double turn = SandingTurn(glued, shop);
         return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, runs.VarianceFactor * sd * sd, (double)n * n * setting, 2.0 * n * turn * turn, shop.Wanted.JointGap.Millimetres / glued.OuterCorner);
     }
+
+    /// <summary>
+    /// The budget of a ring whose wedges are sawn in batches: a fence is set anew for each angle, so its error is common to the
+    /// wedges of that angle only. Spacers of even thickness turn nothing.
+    /// </summary>
+    /// <param name="batches">The batches.</param>
+    /// <param name="woods">What is needed for them.</param>
+    /// <param name="limit">Largest |E| that still closes, rad.</param>
+    /// <param name="shop">The shop.</param>
+    public static ClosingBudget Of(ImmutableArray<WedgeBatch> batches, ImmutableArray<WoodNeed> woods, double limit, Shop shop)
+    {
+        int n = batches.Sum(b => b.Places.Length);
+        double sd = shop.Hands.AngleSd.Radians;
+        double setting = new FenceSetting(shop.Hands.SettingSd.Radians, Fences(shop.Sled.Kind)).WedgeVariance;
+        return new(n, -2.0 * n * shop.Hands.AngleBias.Radians, CutFactor(batches, woods, shop) * sd * sd, SettingFactor(batches) * setting, SandingVariance(batches, shop), limit);
+    }
+
+    /// <summary>The budget of a planned ring whose joints close.</summary>
+    public static ClosingBudget Of(RingPlan plan, Shop shop)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Batches.Length == 1 && plan.Spacers.IsEmpty
+            ? Of(plan.Glued, plan.Woods.Sum(w => w.Boards), shop)
+            : Of(plan.Batches, plan.Woods, plan["closing-limit"].Value, shop);
+    }
+
+    /// <summary>The factor of a cut's variance: each batch's own, added up.</summary>
+    public static double CutFactor(ImmutableArray<WedgeBatch> batches, ImmutableArray<WoodNeed> woods, Shop shop) =>
+        batches.Select((b, i) => Runs(b.Places.Length, woods.Where(w => w.Batch == i).Sum(w => w.Boards), shop.Sled.Kind).VarianceFactor).Sum();
+
+    /// <summary>The factor of a wedge's variance from setting: wedges of one angle squared, added up.</summary>
+    public static double SettingFactor(ImmutableArray<WedgeBatch> batches) =>
+        batches.GroupBy(b => b.Glued.HalfAngle).Sum(g => Math.Pow(g.Sum(b => b.Places.Length), 2));
+
+    /// <summary>Variance of E from uneven sanding, rad².</summary>
+    public static double SandingVariance(ImmutableArray<WedgeBatch> batches, Shop shop) =>
+        batches.Sum(b => 2.0 * b.Places.Length * Math.Pow(SandingTurn(b.Glued, shop), 2));
 
     /// <summary>Fences that are set: one, unless the sled has two.</summary>
     public static int Fences(SledKind kind) => kind == SledKind.TwoFences ? 2 : 1;

@@ -35,7 +35,7 @@ public sealed record DiagnosedRing
         return new()
         {
             Segments = plan.Ring.Around,
-            RimRadius = plan.Glued.OuterCorner,
+            RimRadius = plan.Glued.Reach,
             TipRadius = plan.Glued.InnerCorner,
             Thickness = plan["board-thickness"].Value,
             Sled = sled.Kind,

@@ -64,7 +64,7 @@ public sealed record FitForecast(
             }).OrderByDescending(s => s.MedianGap - s.MedianGapWithout),
         ];
         return new(rings, seed, Sorted(all.Select(g => g.Band)), Sorted(all.Select(g => g.Gathered)), all.Average(g => g.Closing), Math.Sqrt(Variance(all)),
-            ClosingBudget.Of(plan.Glued, plan.Woods.Sum(w => w.Boards), shop), all.Count(g => !g.Settled), shares);
+            ClosingBudget.Of(plan, shop), all.Count(g => !g.Settled), shares);
     }
 
     private static bool IsPresent(ErrorCause cause, RingPlan plan, Shop shop) => cause switch
@@ -108,10 +108,9 @@ public sealed record FitForecast(
         public RingGaps[] Simulate(RingPlan plan, Shop shop, int rings, ulong seed, ErrorCause causes)
         {
             var results = new RingGaps[rings];
-            double thickness = plan["board-thickness"].Value;
             DryFitSolver Ring(int i, DryFitSolver solver)
             {
-                results[i] = One(plan, shop, seed + (1_000_003UL * (ulong)i), causes, thickness, solver);
+                results[i] = One(plan, shop, seed + (1_000_003UL * (ulong)i), causes, solver);
                 int done = Interlocked.Increment(ref _done);
                 if (done % 16 == 0 || done == total) progress?.Report((double)done / total);
                 return solver;
@@ -129,10 +128,9 @@ public sealed record FitForecast(
             return results;
         }
 
-        private static RingGaps One(RingPlan plan, Shop shop, ulong seed, ErrorCause causes, double thickness, DryFitSolver solver)
+        private static RingGaps One(RingPlan plan, Shop shop, ulong seed, ErrorCause causes, DryFitSolver solver)
         {
-            FitWedge[] wedges = [.. RingJobs.Saw(plan, shop, seed, causes).Select(w => RingJobs.Lay(w, thickness))];
-            DryFitSummary summary = solver.Solve(wedges);
+            DryFitSummary summary = solver.Solve(RingJobs.Pieces(plan, shop, seed, causes).AsSpan());
             double gathered = solver.Gathered().Gap.Worst;
             return new(summary.Settled ? summary.WorstGap : double.PositiveInfinity, gathered, summary.ClosingError, summary.Settled);
         }

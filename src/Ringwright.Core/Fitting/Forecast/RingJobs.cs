@@ -45,16 +45,30 @@ public static class RingJobs
     }
 
     /// <summary>
-    /// The ring's wedges in their places, sawn with the errors of the shop: each wood from its own boards, in the order they fall.
+    /// The ring's wedges in their places, sawn with the errors of the shop: each wood of each batch from its own boards, in the
+    /// order they fall. The fences are set once for each angle.
     /// </summary>
     public static ImmutableArray<SawnWedge> Saw(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        (double, double) fences = FenceErrors(shop, seed, causes);
-        int perBoard = Math.Max(1, plan.Strip.WedgesIn(shop.Boards.Length.Millimetres));
-        var piles = plan.Woods.Select((wood, w) => new Queue<SawnWedge>(Pile(plan, shop, wood.Needed, perBoard, seed + (1000UL * (ulong)(w + 1)), fences, causes))).ToArray();
-        var names = plan.Woods.Select((wood, w) => (wood.Wood, w)).ToDictionary(p => p.Wood, p => p.w, StringComparer.OrdinalIgnoreCase);
-        return [.. Enumerable.Range(0, plan.Ring.Around).Select(i => piles[names[plan.Ring.WoodOf(i)]].Dequeue())];
+        var places = new SortedDictionary<int, SawnWedge>();
+        for (int b = 0; b < plan.Batches.Length; b++) SawBatch(plan, b, shop, seed, causes, places);
+        return [.. places.Values];
+    }
+
+    /// <summary>The pieces of the dry ring in their places: its wedges as sawn, and its spacers as wanted.</summary>
+    /// <exception cref="BadInputException">The ring's segments stand apart, so there is no dry fit.</exception>
+    public static ImmutableArray<FitWedge> Pieces(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (plan.Ring is OpenRing)
+            throw new BadInputException($"ring {plan.Ring.Name}", "open segments do not close, so there is no dry fit", "see the figure chance-even, or choose another ring");
+        double thickness = plan["board-thickness"].Value;
+        ImmutableArray<FitWedge> wedges = [.. Saw(plan, shop, seed, causes).Select(w => Lay(w, thickness))];
+        if (plan.Spacers.IsEmpty) return wedges;
+        Dictionary<int, FitWedge> spacers = plan.Spacers.SelectMany(s => s.Places.Select(p => (p, Spacer(s, plan.Glued.FaceLength)))).ToDictionary();
+        int next = 0;
+        return [.. Enumerable.Range(0, plan.Layout.Length).Select(place => spacers.TryGetValue(place, out FitWedge? spacer) ? spacer : wedges[next++])];
     }
 
     /// <summary>A sawn wedge as it lies in the dry fit.</summary>
@@ -76,6 +90,27 @@ public static class RingJobs
         double sd = shop.Hands.SettingSd.Radians;
         double first = draws.Normal(Draws.Source.Setting, 1, 0, sd);
         return (first, ClosingBudget.Fences(shop.Sled.Kind) == 2 ? draws.Normal(Draws.Source.Setting, 2, 0, sd) : first);
+    }
+
+    private static void SawBatch(RingPlan plan, int batch, Shop shop, ulong seed, ErrorCause causes, SortedDictionary<int, SawnWedge> places)
+    {
+        RingPlan alone = plan.Alone(batch);
+        int setting = Enumerable.Range(0, batch + 1).First(b => plan.Batches[b].Glued.HalfAngle == plan.Batches[batch].Glued.HalfAngle);
+        (double, double) fences = FenceErrors(shop, seed + (500_000UL * (ulong)setting), causes);
+        int perBoard = Math.Max(1, alone.Strip.WedgesIn(shop.Boards.Length.Millimetres));
+        foreach (WoodNeed wood in alone.Woods)
+        {
+            ulong pile = seed + (1000UL * (ulong)(plan.Woods.IndexOf(wood) + 1));
+            IEnumerable<int> where = alone.Batches[0].Places.Where(p => string.Equals(plan.Layout[p].Wood, wood.Wood, StringComparison.OrdinalIgnoreCase));
+            foreach ((int place, SawnWedge wedge) in where.Zip(Pile(alone, shop, wood.Needed, perBoard, pile, fences, causes))) places.Add(place, wedge);
+        }
+    }
+
+    // As long as the faces it lies between: laid flush with them.
+    private static FitWedge Spacer(SpacerBatch spacer, double length)
+    {
+        var plan = ConvexPolygon.Rectangle(0, -spacer.Thickness / 2, length, spacer.Thickness);
+        return new(plan, plan);
     }
 
     private static IEnumerable<SawnWedge> Pile(RingPlan plan, Shop shop, int needed, int perBoard, ulong seed, (double, double) fences, ErrorCause causes)

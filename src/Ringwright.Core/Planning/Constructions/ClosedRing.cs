@@ -17,9 +17,14 @@ internal static class ClosedRing
         StripLayout strip = StripOf(sawn, shop);
         SizeFigures.Add(glued, sawn, ring, shop, book);
         SettingFigures.Add(glued, sawn, shop, book);
+        AccuracyFigures.AddClosing(ring.Around, glued.OuterCorner, shop, book);
+        AccuracyFigures.AddRule(glued.HalfAngle, book);
         CentreFigures.Add(glued, ring, shop, book);
         ImmutableArray<WoodNeed> woods = WoodFigures.Add(strip, ring.Name, [.. Enumerable.Range(0, ring.Around).Select(ring.WoodOf)], shop, book);
-        ClosingBudget budget = ClosingFigures.Add(glued, woods.Sum(w => w.Boards), shop, book);
+        int boards = woods.Sum(w => w.Boards);
+        ClosingBudget budget = ClosingBudget.Of(glued, boards, shop);
+        ClosingFigures.KnowEqual(budget, boards, ClosingBudget.SandingTurn(glued, shop), shop, book);
+        ClosingFigures.Add(budget, ClosingTerms.Equal, ClosingWords.Joints, shop, book);
         ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, budget, shop, book).OrderByDescending(f => f.Weight)];
         return new(ring, [new(glued, strip, [.. Enumerable.Range(0, ring.Around)])], woods, WedgeLayout.Equal(ring, glued, strip, shop), book.Figures, [.. CutSteps.Of(ring, shop, book)], findings);
     }

@@ -32,8 +32,9 @@ internal static class WedgeLayout
     /// <summary>
     /// The board of the wedge that was sawn as number <paramref name="cut"/>, laid into the ring. Wedges point to alternate edges:
     /// the rim of even ones was the near edge of the board, that of odd ones the far edge. The face that was up stays up.
+    /// <paramref name="aside"/> moves it sideways, counter-clockwise, from the radial line at <paramref name="middle"/>.
     /// </summary>
-    public static Frame3D Frame(WedgeGeometry glued, StripLayout strip, int cut, double middle)
+    public static Frame3D Frame(WedgeGeometry glued, StripLayout strip, int cut, double middle, double aside = 0)
     {
         (double sin, double cos) = Math.SinCos(middle);
         var radial = new Vector3D(cos, sin, 0);
@@ -43,6 +44,6 @@ internal static class WedgeLayout
         Vector3D x = far ? -1 * tangent : tangent;
         Vector3D y = far ? radial : -1 * radial;
         double nearEdge = glued.ApexRadius + (far ? glued.InnerApothem : glued.OuterApothem);
-        return new(x, y, new(0, 0, 1), (nearEdge * radial) - (along * x));
+        return new(x, y, new(0, 0, 1), (nearEdge * radial) + (aside * tangent) - (along * x));
     }
 }
