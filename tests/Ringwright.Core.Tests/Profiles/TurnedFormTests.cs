@@ -35,11 +35,11 @@ public class TurnedFormTests
         shape =>
         {
             var form = TurnedForm.Of(shape);
-            ImmutableArray<WallLevel> levels = form.SectionWithin(form.Bottom, form.Top, 0.001).Levels;
+            ImmutableArray<WallLevel> levels = form.Section(form.Bottom, form.Top, 1000).Levels;
             Polygon[] slices = [.. levels.Zip(levels.Skip(1)).Where(p => p.Second.Z > p.First.Z).Select(p => Slice(p.First, p.Second))];
             double volume = slices.Sum(s => 2 * Math.PI * s.Area * s.Centroid.X), raised = slices.Sum(s => 2 * Math.PI * s.Area * s.Centroid.X * s.Centroid.Y);
             Assert.InRange(form.Volume / volume, 1 - 2e-4, 1 + 2e-4);
-            Assert.InRange(form.CentroidHeight - (raised / volume), -0.01 * form.Height, 0.01 * form.Height);
+            Assert.InRange(form.CentroidHeight - (raised / volume), -1e-3 * form.Height, 1e-3 * form.Height);
         },
         iter: 60);
 
@@ -99,14 +99,14 @@ public class TurnedFormTests
     });
 
     [Fact]
-    public void A_bore_in_a_cone_is_thinnest_square_to_the_cone_or_at_its_rim()
+    public void A_bore_in_a_cone_is_thinnest_square_to_the_cone_or_at_its_floor()
     {
-        var form = TurnedForm.Of(new Shape { Outer = [At(100, 0), At(60, 60)], Inside = new Bore { Diameter = Mm(40), Floor = Mm(15) } });
+        var form = TurnedForm.Of(new Shape { Outer = [At(60, 0), At(100, 60)], Inside = new Bore { Diameter = Mm(40), Floor = Mm(15) } });
         ThinnestWood thin = form.Thinnest()!.Value;
-        // Square from the inner rim (20, 60) to the cone's line through (30, 60), which leans by atan(1/3).
-        Assert.Equal(10 * 3 / Math.Sqrt(10), thin.Thickness, 6);
-        Assert.Equal((20, 60), (thin.Inside.X, thin.Inside.Y));
-        Assert.Equal(5, TurnedForm.Of(new Shape { Outer = [At(100, 0), At(60, 60)], Inside = new Bore { Diameter = Mm(40), Floor = Mm(5) } }).Thinnest()!.Value.Thickness, 9);
+        // Square from the floor's edge (20, 15) to the cone's line through (35, 15), which leans by atan(1/3).
+        Assert.Equal(15 * 3 / Math.Sqrt(10), thin.Thickness, 12);
+        Assert.Equal((20, 15), (thin.Inside.X, thin.Inside.Y));
+        Assert.Equal(5, TurnedForm.Of(new Shape { Outer = [At(60, 0), At(100, 60)], Inside = new Bore { Diameter = Mm(40), Floor = Mm(5) } }).Thinnest()!.Value.Thickness, 9);
     }
 
     /// <summary>NetTopologySuite's distance between both walls, finely cut; an even wall has its own thickness.</summary>
@@ -127,7 +127,9 @@ public class TurnedFormTests
         iter: 60);
 
     [Fact]
-    public void An_even_wall_is_nowhere_thinner() => EvenWall.Sample(s => Assert.Equal(s.Thickness, TurnedForm.Of(s.Shape).Thinnest()!.Value.Thickness, 7), iter: 60);
+    public void An_even_wall_open_at_both_ends_is_nowhere_thinner() => EvenWall.Select(s => (Form: TurnedForm.Of(s.Shape), s.Thickness))
+        .Where(s => s.Form.Inner(s.Form.Bottom) > 0 && s.Form.Inner(s.Form.Top) > 0)
+        .Sample(s => Assert.Equal(s.Thickness, s.Form.Thinnest()!.Value.Thickness, 8), iter: 60);
 
     private static Polygon Slice(WallLevel low, WallLevel high) => new(new LinearRing(
         [new(low.Inner, low.Z), new(low.Outer, low.Z), new(high.Outer, high.Z), new(high.Inner, high.Z), new(low.Inner, low.Z)]));
