@@ -39,6 +39,8 @@ internal static class InsideCheck
             throw new BadInputException("inside", $"at height {Mm(z)} it is not smaller than the outside of {Mm(2 * form.Outer(z))}", "leave wood between them");
         if (Closed(form, inner) is (double from, double to))
             throw new BadInputException("inside", $"the hollow from height {Mm(from)} to {Mm(to)} is closed at both ends", "a wall this thick needs a wider opening for the tool");
+        if (shape.Holding is { Kind: HoldingKind.Recess } recess && inner.Bottom > form.Bottom && form.Bottom + recess.Length.Millimetres >= inner.Bottom)
+            throw new BadInputException("recess, length", $"{recess.Length} deep it breaks through the floor at {Mm(inner.Bottom)}", "make it shallower or the floor higher");
     }
 
     private static void CheckWall(Wall wall)

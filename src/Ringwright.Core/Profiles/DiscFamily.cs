@@ -51,7 +51,7 @@ internal sealed class DiscFamily
     public double Radius(double z)
     {
         if (z < Lowest || z > Highest) return double.PositiveInfinity;
-        double u = z <= TouchFrom ? _first : z >= TouchTo ? _last : Rising.Solve(_sweep, z, _first, _last);
+        double u = z <= TouchFrom ? _first : z >= TouchTo ? _last : Rising.Solve(_sweep, z, _first, _last, TouchFrom, TouchTo);
         double above = z - _sweep.Span.Height.Value(u), size = _sweep.Size(u);
         return _sweep.Span.Radius.Value(u) - Math.Sqrt(Math.Max(0, (size * size) - (above * above)));
     }

@@ -61,6 +61,7 @@ internal static class InnerWall
             (from, to) = (upper.TouchFrom, lower.TouchTo);
         }
 
+        if (upper.Radius(from) < lower.Radius(from)) return from;
         for (double z = (from + to) / 2; z > from && z < to; z = (from + to) / 2)
         {
             if (upper.Radius(z) < lower.Radius(z)) to = z;

@@ -16,9 +16,12 @@ internal static class Rising
 
     /// <summary>The argument in [<paramref name="low"/>, <paramref name="high"/>] of <paramref name="value"/>; the nearer end when it lies outside.</summary>
     public static double Solve<T>(in T function, double value, double low, double high)
+        where T : struct, IRising => Solve(function, value, low, high, function.At(low).Value, function.At(high).Value);
+
+    /// <summary>The same where the values <paramref name="from"/> and <paramref name="to"/> at the ends are known.</summary>
+    public static double Solve<T>(in T function, double value, double low, double high, double from, double to)
         where T : struct, IRising
     {
-        double from = function.At(low).Value, to = function.At(high).Value;
         if (value <= from) return low;
         if (value >= to) return high;
         double u = low + ((high - low) * (value - from) / (to - from));

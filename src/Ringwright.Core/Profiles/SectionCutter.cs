@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Ringwright.Core.Geometry;
 using Ringwright.Core.Turning;
 
 namespace Ringwright.Core.Profiles;
@@ -75,24 +74,12 @@ internal sealed class SectionCutter
 
     private void Refine(in Rim low, in Rim high, double tolerance, ImmutableArray<WallLevel>.Builder levels)
     {
-        if (high.Z - low.Z <= tolerance || (Within(low.Outer, high.Outer, tolerance) && Within(low.Inner, high.Inner, tolerance))) return;
+        bool within = _outer.Sag(low.Outer, high.Outer) <= tolerance && _inner.Sag(low.Inner, high.Inner) <= tolerance;
+        if (within || high.Z - low.Z <= 2 * Same) return;
         Rim middle = Rim.At(this, (low.Z + high.Z) / 2, Side.Below);
         Refine(low, middle, tolerance, levels);
         levels.Add(new(middle.Z, middle.Outer.Radius, middle.Inner.Radius));
         Refine(middle, high, tolerance, levels);
-    }
-
-    // A wall that bends one way lies within the triangle of its chord and the tangents at both ends, whose height is
-    // L sin α sin β / sin(α + β); one that bends both ways is halved.
-    private static bool Within(in ArcPoint low, in ArcPoint high, double tolerance)
-    {
-        var chord = new Vector2D(high.Radius - low.Radius, high.Height - low.Height);
-        double first = chord.Cross(low.Tangent), second = high.Tangent.Cross(chord);
-        double length = chord.Length, straight = 1e-12 * length;
-        if (Math.Abs(first) <= straight && Math.Abs(second) <= straight) return true;
-        if (first * second < 0) return false;
-        double run = Math.Abs(high.Tangent.Cross(low.Tangent));
-        return Math.Abs(first * second) <= tolerance * run * length;
     }
 
     private readonly record struct Rim(double Z, ArcPoint Outer, ArcPoint Inner)

@@ -43,14 +43,14 @@ public static class StartingShapes
         double bore = Math.Min(PenTube, Tenth(0.7 * d)), wall = d - bore, trim = Tenth(Math.Min(1.5, h / 20));
         return new()
         {
-            Outer = [Point(bore + (0.55 * wall), 0), Point(d, Tenth(0.46 * h)), Point(bore + (0.4 * wall), h)],
+            Outer = [Point(Tenth(bore + (0.55 * wall)), 0), Point(d, Tenth(0.46 * h)), Point(Tenth(bore + (0.4 * wall)), h)],
             Inside = new Bore { Diameter = Mm(bore), Tube = Mm(h - (2 * trim)), EndTrim = Mm(trim) },
         };
     }
 
     private static Shape Box(double d, double h) => new()
     {
-        Outer = Points(d, h, (0.92, 0, true), (1, 0.06, true), (1, 1, true)),
+        Outer = Points(d, h, (0.97, 0, true), (1, 0.03, true), (1, 1, true)),
         Inside = new Bore { Diameter = Mm(d - (2 * Thickness(d, h))), Floor = Mm(Tenth(Math.Min(1.3 * Thickness(d, h), 0.3 * h))) },
     };
 
@@ -76,7 +76,7 @@ public static class StartingShapes
         return made.MoveToImmutable();
     }
 
-    private static ShapePoint Point(double diameter, double height) => new() { Diameter = Mm(diameter == Tenth(diameter) ? diameter : Tenth(diameter)), Height = Mm(height) };
+    private static ShapePoint Point(double diameter, double height) => new() { Diameter = Mm(diameter), Height = Mm(height) };
 
     private static double Tenth(double millimetres) => Math.Round(millimetres, 1);
 

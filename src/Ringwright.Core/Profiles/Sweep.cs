@@ -49,6 +49,9 @@ internal readonly record struct Sweep(CurveSpan Span, ThicknessStretch Thickness
 /// <param name="to">Height where it ends.</param>
 internal sealed class SweepArc(Sweep Sweep, double First, double Last, double from, double to) : WallArc(from, to)
 {
+    private readonly double _touchFrom = Sweep.At(First).Value;
+    private readonly double _touchTo = Sweep.At(Last).Value;
+
     /// <inheritdoc/>
     public override double Radius(double z)
     {
@@ -62,8 +65,12 @@ internal sealed class SweepArc(Sweep Sweep, double First, double Last, double fr
     /// <inheritdoc/>
     public override WallArc Cut(double from, double to) => new SweepArc(Sweep, First, Last, from, to);
 
+    // The inner wall turns with ω (1 + k T_r / √(1 − t'²)), whose factor is positive: it bends back where the outer curve does.
     /// <inheritdoc/>
-    protected override double ParameterAt(double z) => Rising.Solve(Sweep, z, First, Last);
+    protected override Quadratic Turning => Sweep.Span.Turning;
+
+    /// <inheritdoc/>
+    protected override double ParameterAt(double z) => Rising.Solve(Sweep, z, First, Last, _touchFrom, _touchTo);
 
     /// <inheritdoc/>
     protected override ArcPoint AtParameter(double parameter)

@@ -18,6 +18,9 @@ public readonly record struct WallExtents(double MaxOuter, double MinInner, doub
 /// </summary>
 public sealed class TurnedForm
 {
+    /// <summary>Heights this close to an end, mm, are that end.</summary>
+    private const double Rounding = 1e-9;
+
     private readonly WallLine _outer;
     private readonly WallLine _inner;
     private readonly SectionCutter _cutter;
@@ -67,17 +70,25 @@ public sealed class TurnedForm
 
     /// <summary>Outer radius; its bottom counts as seen from above and its top as seen from below.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a height of the form.</exception>
-    public double Outer(double z, Side side = Side.Above) => _outer.Radius(z, Inward(z, side));
+    public double Outer(double z, Side side = Side.Above)
+    {
+        z = Within(z);
+        return _outer.Radius(z, Inward(z, side));
+    }
 
     /// <summary>Inner radius, 0 where it is solid; its bottom counts as seen from above and its top as seen from below.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a height of the form.</exception>
-    public double Inner(double z, Side side = Side.Above) => _inner.Radius(z, Inward(z, side));
+    public double Inner(double z, Side side = Side.Above)
+    {
+        z = Within(z);
+        return _inner.Radius(z, Inward(z, side));
+    }
 
     /// <summary>Exact extents of the wood between two heights; a step or floor at either height counts only as seen from between.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not two rising heights of the form.</exception>
     public WallExtents Extents(double z0, double z1)
     {
-        Require(z0, z1);
+        (z0, z1) = Rising(z0, z1);
         (double minOuter, double maxOuter) = _outer.Extents(z0, z1);
         (double minInner, double maxInner) = _inner.Extents(z0, z1);
         return new(maxOuter, minInner, minOuter, maxInner);
@@ -87,7 +98,7 @@ public sealed class TurnedForm
     /// <exception cref="ArgumentOutOfRangeException">Not two rising heights of the form.</exception>
     public double VolumeBetween(double z0, double z1)
     {
-        Require(z0, z1);
+        (z0, z1) = Rising(z0, z1);
         return Math.PI * (_outer.Moments(z0, z1) - _inner.Moments(z0, z1)).Square;
     }
 
@@ -98,8 +109,8 @@ public sealed class TurnedForm
     /// <exception cref="ArgumentOutOfRangeException">Not two rising heights of the form, or no slice.</exception>
     public WallSection Section(double z0, double z1, int slices)
     {
-        Require(z0, z1);
         ArgumentOutOfRangeException.ThrowIfLessThan(slices, 1);
+        (z0, z1) = Rising(z0, z1);
         return _cutter.Even(z0, z1, slices);
     }
 
@@ -110,8 +121,8 @@ public sealed class TurnedForm
     /// <exception cref="ArgumentOutOfRangeException">Not two rising heights of the form, or a tolerance below 1e-6 mm.</exception>
     public WallSection SectionWithin(double z0, double z1, double tolerance)
     {
-        Require(z0, z1);
         if (!(tolerance >= 1e-6)) throw new ArgumentOutOfRangeException(nameof(tolerance));
+        (z0, z1) = Rising(z0, z1);
         return _cutter.Within(z0, z1, tolerance);
     }
 
@@ -120,14 +131,16 @@ public sealed class TurnedForm
 
     internal static TurnedForm Unchecked(Shape shape) => new(shape);
 
-    private Side Inward(double z, Side side)
-    {
-        if (!(z >= Bottom && z <= Top)) throw new ArgumentOutOfRangeException(nameof(z), z, $"the form reaches from {Bottom} to {Top} mm");
-        return z == Bottom ? Side.Above : z == Top ? Side.Below : side;
-    }
+    private Side Inward(double z, Side side) => z == Bottom ? Side.Above : z == Top ? Side.Below : side;
 
-    private void Require(double z0, double z1)
+    // Heights that are sums and multiples may miss the ends by a rounding; anything more is the caller's mistake.
+    private double Within(double z) => z >= Bottom - Rounding && z <= Top + Rounding
+        ? Math.Clamp(z, Bottom, Top)
+        : throw new ArgumentOutOfRangeException(nameof(z), z, $"the form reaches from {Bottom} to {Top} mm");
+
+    private (double From, double To) Rising(double z0, double z1)
     {
-        if (!(z0 >= Bottom && z1 <= Top && z0 < z1)) throw new ArgumentOutOfRangeException(nameof(z0), (z0, z1), $"two rising heights from {Bottom} to {Top} mm are needed");
+        (double from, double to) = (Within(z0), Within(z1));
+        return from < to ? (from, to) : throw new ArgumentOutOfRangeException(nameof(z1), (z0, z1), "a range of heights must rise");
     }
 }

@@ -24,8 +24,11 @@ internal readonly record struct Moments(double Square, double Raised)
 /// </summary>
 internal abstract class WallArc(double from, double to)
 {
-    // Exact for the cubic spans (degree 11 at most) and far beyond rounding for the others.
-    private static readonly GaussLegendreRule Rule = new(0, 1, 16);
+    private const double Agreement = 1e-12;
+    private const int Halvings = 24;
+
+    // Exact for the cubic spans, of degree 11 at most.
+    private static readonly GaussLegendreRule Rule = new(0, 1, 12);
     private static readonly double[] Places = Rule.Abscissas;
     private static readonly double[] Weights = Rule.Weights;
 
@@ -47,8 +50,34 @@ internal abstract class WallArc(double from, double to)
     /// <summary>Its moments over [<paramref name="z0"/>, <paramref name="z1"/>] within it.</summary>
     public Moments Moments(double z0, double z1)
     {
-        double first = ParameterAt(z0), width = ParameterAt(z1) - first;
-        double square = 0, raised = 0;
+        double first = ParameterAt(z0), last = ParameterAt(z1);
+        return Halved(first, last, Gauss(first, last), Halvings);
+    }
+
+    /// <summary>Heights within it where it may begin to bend the other way.</summary>
+    public IEnumerable<double> Inflections()
+    {
+        (double first, double second) = Turning.Roots();
+        double low = ParameterAt(From), high = ParameterAt(To);
+        foreach (double root in new[] { first, second })
+            if (root > low && root < high) yield return AtParameter(root).Height;
+    }
+
+    /// <summary>A quadratic of its parameter with the sign of its curvature.</summary>
+    protected abstract Quadratic Turning { get; }
+
+    // Both halves agree with the whole at once where the wall is a polynomial; a tight bend is halved until they do.
+    private Moments Halved(double first, double last, Moments whole, int left)
+    {
+        double middle = (first + last) / 2;
+        Moments low = Gauss(first, middle), high = Gauss(middle, last), both = low + high;
+        if (left == 0 || Math.Abs((both - whole).Square) <= Agreement * both.Square) return both;
+        return Halved(first, middle, low, left - 1) + Halved(middle, last, high, left - 1);
+    }
+
+    private Moments Gauss(double first, double last)
+    {
+        double width = last - first, square = 0, raised = 0;
         for (int i = 0; i < Places.Length; i++)
         {
             ArcPoint p = AtParameter(first + (width * Places[i]));
@@ -86,7 +115,10 @@ internal sealed class SpanArc(CurveSpan span, double from, double to) : WallArc(
     public override WallArc Cut(double from, double to) => new SpanArc(span, from, to);
 
     /// <inheritdoc/>
-    protected override double ParameterAt(double z) => Rising.Solve(_height, z, 0, 1);
+    protected override Quadratic Turning => span.Turning;
+
+    /// <inheritdoc/>
+    protected override double ParameterAt(double z) => Rising.Solve(_height, z, 0, 1, _height.A, span.End.Y);
 
     /// <inheritdoc/>
     protected override ArcPoint AtParameter(double parameter)
@@ -113,6 +145,9 @@ internal sealed class DiscArc(Vector2D Centre, double Size, double from, double 
 
     /// <inheritdoc/>
     public override WallArc Cut(double from, double to) => new DiscArc(Centre, Size, from, to);
+
+    /// <inheritdoc/>
+    protected override Quadratic Turning => new(1, 0, 0);
 
     /// <inheritdoc/>
     protected override double ParameterAt(double z) => Math.Asin(Math.Clamp((z - Centre.Y) / Size, -1, 1));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Geometry;
 
 namespace Ringwright.Core.Profiles;
 
@@ -11,6 +12,8 @@ internal sealed class WallLine
     private readonly double[] _from;
     private readonly double[] _to;
     private readonly (double From, double To)[] _ends;
+    private readonly ArcPoint[] _bends;
+    private readonly double[] _bendHeights;
 
     /// <summary>A line of arcs that do not overlap.</summary>
     public WallLine(ImmutableArray<WallArc> arcs)
@@ -20,6 +23,8 @@ internal sealed class WallLine
         _to = [.. arcs.Select(a => a.To)];
         _ends = [.. arcs.Select(a => (a.Radius(a.From), a.Radius(a.To)))];
         Corners = FindCorners();
+        _bends = FindBends();
+        _bendHeights = [.. _bends.Select(b => b.Height)];
     }
 
     /// <summary>Its arcs, from the bottom up.</summary>
@@ -68,6 +73,26 @@ internal sealed class WallLine
         return sum;
     }
 
+    /// <summary>
+    /// A distance from the chord that the wall does not exceed between two of its points without a corner between: up to each place
+    /// where it may bend the other way it lies within the triangle of chord and tangents.
+    /// </summary>
+    public double Sag(in ArcPoint low, in ArcPoint high)
+    {
+        var start = new Vector2D(low.Radius, low.Height);
+        Vector2D chord = new Vector2D(high.Radius, high.Height) - start;
+        double length = chord.Length, off = 0, sag = 0;
+        ArcPoint from = low;
+        for (int i = FirstAbove(_bendHeights, low.Height); i < _bends.Length && _bendHeights[i] < high.Height; i++)
+        {
+            off = Math.Max(off, Math.Abs(chord.Cross(new Vector2D(_bends[i].Radius, _bends[i].Height) - start)) / length);
+            sag = Math.Max(sag, Triangle(from, _bends[i]));
+            from = _bends[i];
+        }
+
+        return off + Math.Max(sag, Triangle(from, high));
+    }
+
     /// <summary>The first of rising numbers that is greater; their count when none is.</summary>
     internal static int FirstAbove(ReadOnlySpan<double> rising, double value)
     {
@@ -87,6 +112,23 @@ internal sealed class WallLine
         int i = FirstAbove(_from, z) - 1;
         if (side == Side.Below && i >= 0 && _from[i] == z) i--;
         return i >= 0 && (side == Side.Above ? z < _to[i] : z <= _to[i]) ? i : -1;
+    }
+
+    // Height of the triangle, L sin α sin β / sin(α + β); infinite where the tangents do not close one.
+    private static double Triangle(in ArcPoint low, in ArcPoint high)
+    {
+        var chord = new Vector2D(high.Radius - low.Radius, high.Height - low.Height);
+        double length = chord.Length, straight = Same * length;
+        double first = chord.Cross(low.Tangent), second = high.Tangent.Cross(chord);
+        if (Math.Abs(first) <= straight && Math.Abs(second) <= straight) return 0;
+        if (first * second < 0) return double.PositiveInfinity;
+        return Math.Abs(first * second / (high.Tangent.Cross(low.Tangent) * length));
+    }
+
+    private ArcPoint[] FindBends()
+    {
+        double[] heights = [.. _from.Concat(Arcs.SelectMany(a => a.Inflections())).Distinct().Order()];
+        return [.. heights.Select(z => At(z, Side.Above))];
     }
 
     private ImmutableArray<double> FindCorners()

@@ -12,6 +12,7 @@ public readonly record struct ThinnestWood(double Thickness, Vector2D Outside, V
 internal static class WoodSearch
 {
     private const int PlacesPerArc = 8;
+    private const double Even = 1e-9; // a wall this even, mm, has its least anywhere
     private const double GoldenShare = 0.381966011250105; // (3 − √5) / 2
 
     /// <summary>The thinnest wood: wall, floor or closed end.</summary>
@@ -21,35 +22,33 @@ internal static class WoodSearch
     public static ThinnestWood Thinnest(ProfileCurve outer, WallLine inner, double recess)
     {
         ThinnestWood best = new(double.PositiveInfinity, default, default);
-        foreach (WallArc arc in inner.Arcs) best = Thinner(best, AlongArc(outer, arc));
+        foreach (WallArc arc in inner.Arcs) best = AlongArc(outer, arc, best);
         if (inner.Bottom > outer.Bottom) best = Thinner(best, Upright(outer.Bottom + recess, inner.Bottom));
         if (inner.Top < outer.Top) best = Thinner(best, Upright(outer.Top, inner.Top));
         return best;
     }
 
-    // Even places first, then the golden section around each that is no thicker than its neighbours.
-    private static ThinnestWood AlongArc(ProfileCurve outer, WallArc arc)
+    // Even places first. Moving along the wall by some length changes the distance by no more than that length, so only stretches
+    // that could still go below the best are searched.
+    private static ThinnestWood AlongArc(ProfileCurve outer, WallArc arc, ThinnestWood best)
     {
-        Span<double> found = stackalloc double[PlacesPerArc + 1];
-        double step = (arc.To - arc.From) / PlacesPerArc;
-        ThinnestWood best = new(double.PositiveInfinity, default, default);
+        Span<ThinnestWood> found = stackalloc ThinnestWood[PlacesPerArc + 1];
         for (int i = 0; i <= PlacesPerArc; i++)
         {
-            ThinnestWood here = From(outer, arc, Place(i));
-            found[i] = here.Thickness;
-            best = Thinner(best, here);
+            found[i] = From(outer, arc, i == PlacesPerArc ? arc.To : arc.From + (i * (arc.To - arc.From) / PlacesPerArc));
+            best = Thinner(best, found[i]);
         }
 
         for (int i = 0; i <= PlacesPerArc; i++)
         {
-            double below = found[Math.Max(0, i - 1)], above = found[Math.Min(PlacesPerArc, i + 1)];
-            if (found[i] > Math.Min(below, above)) continue;
-            best = Thinner(best, Golden(outer, arc, Place(Math.Max(0, i - 1)), Place(Math.Min(PlacesPerArc, i + 1))));
+            ThinnestWood below = found[Math.Max(0, i - 1)], above = found[Math.Min(PlacesPerArc, i + 1)];
+            double here = found[i].Thickness, reach = Math.Abs(above.Inside.X - below.Inside.X) + above.Inside.Y - below.Inside.Y;
+            bool even = Math.Max(below.Thickness, above.Thickness) - here < Even;
+            if (even || here > Math.Min(below.Thickness, above.Thickness) || here - reach > best.Thickness) continue;
+            best = Thinner(best, Golden(outer, arc, below.Inside.Y, above.Inside.Y));
         }
 
         return best;
-
-        double Place(int i) => i == PlacesPerArc ? arc.To : arc.From + (i * step);
     }
 
     private static ThinnestWood Golden(ProfileCurve outer, WallArc arc, double low, double high)
