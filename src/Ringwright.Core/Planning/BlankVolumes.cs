@@ -1,5 +1,3 @@
-using Ringwright.Core.Pieces;
-
 namespace Ringwright.Core.Planning;
 
 /// <summary>How much wood is glued before it is turned.</summary>
