@@ -15,7 +15,7 @@ internal static class PatternWords
     public static string Count(double value, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{value:0.###} {what}{(value == 1 ? "" : "s")}");
 
-    /// <summary>"every 24 columns around" or nothing when the piece decides.</summary>
+    /// <summary>", counted on 24 columns around", or nothing when the piece decides.</summary>
     public static string Columns(int? columns) => columns is { } c ? $", counted on {c} columns around" : "";
 
     /// <summary>At least one wood, each with a name.</summary>
@@ -37,11 +37,14 @@ internal static class PatternWords
         if (columns is { } c) Require.Count($"{where}, columns", c, 1, 3600);
     }
 
-    /// <summary>A sentence when a period does not go evenly around.</summary>
-    public static IEnumerable<string> Jump(int around, double period, string what)
+    /// <summary>Sentences on a period that does not go evenly around, and on rings with too few segments to show every column.</summary>
+    public static IEnumerable<string> Doubts(Lattice lattice, int? columns, double period, string what)
     {
+        int around = columns ?? lattice.MostSegments;
         double times = around / period;
         if (Math.Abs(times - Math.Round(times)) > 1e-9)
             yield return string.Create(CultureInfo.InvariantCulture, $"{around} columns around hold {times:0.##} {what}: where the pattern meets its start it jumps.");
+        foreach (var rings in lattice.Rings.Select((ring, r) => (ring.Segments, Number: r + 1)).GroupBy(x => x.Segments).Where(g => g.Key < around))
+            yield return $"Ring {rings.First().Number}: its {rings.Key} segments show only {rings.Key} of the pattern's {around} columns.";
     }
 }

@@ -10,7 +10,8 @@ public class ErrorDiffusionTests
 {
     private static readonly Palette Woods = new(["holly", "padauk", "walnut", "ebony"]);
 
-    // Nothing is lost between the first and the last cell, so the whole differs by no more than one ring can hold back.
+    // What is lost: what the top ring would hand up, and what passes the mixtures' limit. Bound: a tenth of the way from
+    // the lightest to the darkest wood.
     [Theory]
     [InlineData(ErrorSpread.Light)]
     [InlineData(ErrorSpread.Lab)]
@@ -26,14 +27,14 @@ public class ErrorDiffusionTests
         },
         iter: 50);
 
-    // Half the light of holly and ebony each: one in two, in no run longer than three.
+    // Half the light of holly and ebony each: half of the 192 within 5 %, evenly over the rings.
     [Fact]
     public void Half_and_half_alternate()
     {
         Lattice lattice = Text.BrickLaid(8, 24);
         LinearRgb half = 0.5 * (Palette.LightOf("holly") + Palette.LightOf("ebony"));
         int?[][] chosen = new ErrorDiffusion(lattice, new(["holly", "ebony"]), ErrorSpread.Light).Choose(Flat(lattice, half));
-        Assert.InRange(chosen.Sum(row => row.Count(w => w == 0)), 94, 98);
+        Assert.InRange(chosen.Sum(row => row.Count(w => w == 0)), 87, 105);
         Assert.All(chosen, row => Assert.InRange(row.Count(w => w == 0), 8, 16));
     }
 

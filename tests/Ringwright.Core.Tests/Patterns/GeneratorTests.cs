@@ -145,6 +145,13 @@ public class GeneratorTests
     }
 
     [Fact]
+    public void A_ring_too_coarse_for_the_pattern_is_said()
+    {
+        string doubt = Assert.Single(new Spiral(["maple", "walnut"], 1).Doubts(Text.Of(12, 24, 24)));
+        Assert.Equal("Ring 1: its 12 segments show only 12 of the pattern's 24 columns.", doubt);
+    }
+
+    [Fact]
     public void Each_describes_itself()
     {
         Assert.Equal("maple and walnut in turn around each ring.", new Repeat(["maple", "walnut"]).Describe());

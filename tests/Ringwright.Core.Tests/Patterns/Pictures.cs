@@ -26,6 +26,4 @@ internal static class Pictures
 
     /// <summary>The swatch of a wood.</summary>
     public static Srgb Swatch(string wood) => Srgb.Parse(Wood.Named(wood).Hex);
-
-    public static LinearRgb[] Lights(IEnumerable<CellLight> cells) => [.. cells.Select(c => c.Light)];
 }

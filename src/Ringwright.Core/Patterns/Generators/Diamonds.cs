@@ -20,7 +20,7 @@ public sealed record Diamonds(int Wide, int High, string Fill, string Background
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<string> Doubts(Lattice lattice) => PatternWords.Jump(Columns ?? lattice.MostSegments, Wide, "diamonds");
+    public override IEnumerable<string> Doubts(Lattice lattice) => PatternWords.Doubts(lattice, Columns, Wide, "diamonds");
 
     internal override string WoodAt(Cell cell)
     {

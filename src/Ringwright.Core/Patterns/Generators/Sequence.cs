@@ -9,7 +9,7 @@ internal static class Sequence
     /// <summary>A sentence for each count of segments into which the sequence does not go evenly.</summary>
     public static IEnumerable<string> Doubts(Lattice lattice, int? columns, int length)
     {
-        if (columns is { } c) return PatternWords.Jump(c, length, "rounds of the sequence");
+        if (columns is not null) return PatternWords.Doubts(lattice, columns, length, "rounds of the sequence");
         return lattice.Rings.Select((ring, r) => (ring.Segments, Ring: r + 1)).GroupBy(x => x.Segments).Where(g => g.Key % length != 0)
             .Select(g => $"Ring {g.First().Ring}: {g.Key} segments do not divide evenly by {length} woods: where the pattern meets its start it jumps.");
     }

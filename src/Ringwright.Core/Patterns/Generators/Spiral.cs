@@ -25,7 +25,7 @@ public sealed record Spiral(ImmutableArray<string> Woods, double Step, int? Colu
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<string> Doubts(Lattice lattice) => PatternWords.Jump(Columns ?? lattice.MostSegments, Woods.Length, "rounds of the sequence");
+    public override IEnumerable<string> Doubts(Lattice lattice) => PatternWords.Doubts(lattice, Columns, Woods.Length, "rounds of the sequence");
 
     internal override string WoodAt(Cell cell)
     {

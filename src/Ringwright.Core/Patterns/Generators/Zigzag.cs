@@ -20,7 +20,7 @@ public sealed record Zigzag(ImmutableArray<string> Woods, double Rise, double Pe
     }
 
     /// <inheritdoc/>
-    public override IEnumerable<string> Doubts(Lattice lattice) => PatternWords.Jump(Columns ?? lattice.MostSegments, Period, "zigzags");
+    public override IEnumerable<string> Doubts(Lattice lattice) => PatternWords.Doubts(lattice, Columns, Period, "zigzags");
 
     internal override string WoodAt(Cell cell)
     {

@@ -4,8 +4,8 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Core.Patterns.Pictures;
 
 /// <summary>
-/// The colours that can be mixed from some others: the convex hull of points in a colour space. A picture is brought into
-/// it before differences are handed on, or a colour that no mixture reaches would pile them up without end.
+/// The colours that can be mixed from some others: the convex hull of points in a colour space. What no mixture of woods
+/// reaches is brought into it, or differences handed on would pile up without end.
 /// </summary>
 internal sealed class ColourHull
 {

@@ -8,7 +8,9 @@ namespace Ringwright.Core.Patterns.Pictures;
 /// Chooses woods so that the mean over a few segments comes near to the picture: each segment's difference is handed on to
 /// the next one (7/16) and to the ring above, with the weights of Floyd and Steinberg (Proceedings of the Society for
 /// Information Display 17 (1976), 75 to 77), to and fro from ring to ring. What is handed on is difference times visible
-/// area, and on the ring above it goes where the angles meet, so cells of different size and place get their due.
+/// area, and on the ring above it goes where the angles meet, so cells of different size and place get their due. The wood
+/// is the one that looks nearest by CIEDE2000 to the mixture of woods nearest to what is wanted with what was handed on:
+/// without that limit differences pile up, because what looks near is not what balances best, and patches drift away.
 /// </summary>
 internal sealed class ErrorDiffusion
 {
@@ -51,13 +53,12 @@ internal sealed class ErrorDiffusion
 
     private int Choose(int ring, int segment, int way, LinearRgb light, bool isLast)
     {
-        Vector3D colour = _hull.Nearest(_space.Point(light)) + _carried[ring][segment];
+        Vector3D colour = _hull.Nearest(_space.Point(light) + _carried[ring][segment]);
         int wood = _palette.Nearest(_space.Lab(colour)).Wood;
         Vector3D left = colour - _woods[wood];
-        bool isTop = ring == _lattice.Rings.Length - 1;
-        double ahead = isLast ? 0 : isTop ? 1 : Ahead;
+        double ahead = isLast ? 0 : Ahead;
         if (!isLast) _carried[ring][segment + way] += ahead * left;
-        if (!isTop) HandUp(ring, segment, way, (1 - ahead) * left);
+        if (ring < _lattice.Rings.Length - 1) HandUp(ring, segment, way, (1 - ahead) * left);
         return wood;
     }
 
