@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Timber.Colour;
 
 namespace Ringwright.Core.Timber;
 
@@ -21,6 +22,9 @@ public sealed record Wood(string Name, string Hex, int Mark)
         new("purpleheart", "#6f4460", 1), new("ebony", "#35302d", 3), new("holly", "#ece4d2", 0), new("birch", "#dfc49c", 5),
         new("mahogany", "#94563c", 3), new("yellowheart", "#d8b24d", 5), new("bloodwood", "#8c2f26", 1), new("sycamore", "#d5b592", 4),
     ];
+
+    /// <summary>The swatch in CIELAB; as rough as <see cref="Hex"/>, from which it is computed.</summary>
+    public Lab Lab => Srgb.Parse(Hex).Lab;
 
     /// <summary>The woods with a swatch of their own.</summary>
     public static ImmutableArray<Wood> All => Known;
