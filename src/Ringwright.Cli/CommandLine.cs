@@ -72,6 +72,9 @@ public static class CommandLine
             config.AddCommand<StackCommand>("stack")
                 .WithDescription("Find the rings for a piece's shape: heights from the boards at hand, segments, and few widths to rip.")
                 .WithExample("stack", "examples/feature-bowl.json", "--heights", "\"18 mm, 25 mm\"", "--segments", "16");
+            config.AddCommand<PatternCommand>("pattern")
+                .WithDescription("Give every segment its wood: spirals, diamonds and the like from numbers, or a picture.")
+                .WithExample("pattern", "examples/feature-bowl.json", "--lay", "\"spiral maple,walnut 1\"");
             config.AddCommand<SolidCommand>("solid")
                 .WithDescription("The turned piece as a solid: volumes, walls, and files for a viewer or printer.")
                 .WithExample("solid", "examples/feature-bowl.json", "--out", "bowl.glb");

@@ -11,19 +11,27 @@ internal static class SafeFile
     /// <exception cref="BadInputException">The file is missing, too large, or not text in UTF-8.</exception>
     public static string ReadText(string path)
     {
-        var file = new FileInfo(path);
-        if (Directory.Exists(path)) throw new BadInputException(path, "this is a folder", "a file is needed");
-        if (!file.Exists) throw new BadInputException(path, "there is no such file", "check the name and the folder");
-        if (file.Length > DocumentJson.LargestText)
-            throw new BadInputException(path, $"it is {file.Length / (1024 * 1024)} MB large", "a piece or shop file has at most 16 MB");
+        byte[] bytes = ReadBytes(path, DocumentJson.LargestText);
         try
         {
-            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF');
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes).TrimStart('\uFEFF');
         }
         catch (DecoderFallbackException)
         {
             throw new BadInputException(path, "it is not text in UTF-8", "a JSON file is needed");
         }
+    }
+
+    /// <summary>The bytes of <paramref name="path"/>, at most <paramref name="most"/>.</summary>
+    /// <exception cref="BadInputException">The file is missing or too large.</exception>
+    public static byte[] ReadBytes(string path, int most)
+    {
+        var file = new FileInfo(path);
+        if (Directory.Exists(path)) throw new BadInputException(path, "this is a folder", "a file is needed");
+        if (!file.Exists) throw new BadInputException(path, "there is no such file", "check the name and the folder");
+        if (file.Length > most)
+            throw new BadInputException(path, $"it is {file.Length / (1024 * 1024)} MB large", $"such a file has at most {most / (1024 * 1024)} MB");
+        return File.ReadAllBytes(path);
     }
 
     /// <summary>Writes <paramref name="bytes"/> to a file beside the target and then puts it in place, so that a fault leaves the old file.</summary>
