@@ -51,9 +51,9 @@ internal static class FitSheet
     private static Column OpenGaps(RingJob job)
     {
         double[] gaps = GapSizes(job);
-        GapCorrection correction = new(job.Ring.Glued, job.Ring["mitre"].Value, job.Shop.Sled.RuleDistance.Millimetres);
-        FenceCorrection example = correction.AtRim(gaps[0]);
-        string caption = $"The last gap {job.Fine(gaps[0])} too wide: each fence grows by {job.Style.Print(example.Change, Quantity.FineAngle)}.";
+        var ring = DiagnosedRing.Of(job.Ring, job.Shop.Sled);
+        FenceCorrection example = FenceCorrection.Of(ring, OpenAt.Rim, gaps[0]);
+        string caption = $"The last gap {job.Fine(gaps[0])} too wide: each fence grows by {job.Style.Print(example.FenceAngle, Quantity.FineAngle)}.";
         return new Column(
             5,
             new Paragraph("Lay all segments dry from spacer to spacer, and compare the last gap with the spacer, at the rim."),
@@ -61,9 +61,12 @@ internal static class FitSheet
             new Columns(
                 (TableShare, new Table(
                     [new("Last gap differs by", ColumnKind.Numbers), new("Each fence", ColumnKind.Numbers), new("On the rule", ColumnKind.Numbers), new("Each gap, on drawn steps", ColumnKind.Numbers)],
-                    [.. gaps.Select(gap => new[] { job.Fine(gap), Angle(job, correction.AtRim(gap)), Signed(job.Fine(correction.AtRim(gap).OffsetChange)), job.Fine(gap / job.Ring.Ring.Around) })])),
+                    [.. gaps.Select(gap => OpenRow(job, gap, FenceCorrection.Of(ring, OpenAt.Rim, gap)))])),
                 (1, new Picture(CorrectionPicture.Draw(example, job.Style, new((job.Width - Columns.Gutter) / (1 + TableShare), 62)), caption))));
     }
+
+    private static string[] OpenRow(RingJob job, double gap, FenceCorrection fence) =>
+        [job.Fine(gap), Angle(job, fence), Signed(job.Fine(fence.RuleChange)), job.Fine(gap / job.Ring.Ring.Around)];
 
     private static double[] GapSizes(RingJob job) => job.Style.Unit == LengthUnit.Millimetre ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
 
