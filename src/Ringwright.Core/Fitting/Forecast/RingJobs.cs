@@ -56,7 +56,10 @@ public static class RingJobs
         return [.. places.Values];
     }
 
-    /// <summary>The pieces of the dry ring in their places: its wedges as sawn, and its spacers as wanted.</summary>
+    /// <summary>
+    /// The pieces of the dry ring in their places: its wedges as sawn, each with the spacers behind it (as wanted) held to its
+    /// counter-clockwise face, since a thin strip by itself would only slip about.
+    /// </summary>
     /// <exception cref="BadInputException">The ring's segments stand apart, so there is no dry fit.</exception>
     public static ImmutableArray<FitWedge> Pieces(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
     {
@@ -66,9 +69,16 @@ public static class RingJobs
         double thickness = plan["board-thickness"].Value;
         ImmutableArray<FitWedge> wedges = [.. Saw(plan, shop, seed, causes).Select(w => Lay(w, thickness))];
         if (plan.Spacers.IsEmpty) return wedges;
-        Dictionary<int, FitWedge> spacers = plan.Spacers.SelectMany(s => s.Places.Select(p => (p, Spacer(s, plan.Glued.FaceLength)))).ToDictionary();
-        int next = 0;
-        return [.. Enumerable.Range(0, plan.Layout.Length).Select(place => spacers.TryGetValue(place, out FitWedge? spacer) ? spacer : wedges[next++])];
+        Dictionary<int, double> thicknesses = plan.Spacers.SelectMany(s => s.Places.Select(p => (p, s.Thickness))).ToDictionary();
+        double[] behind = new double[wedges.Length];
+        int wedge = -1; // the first piece of a ring is a wedge
+        for (int place = 0; place < plan.Layout.Length; place++)
+        {
+            if (thicknesses.TryGetValue(place, out double t)) behind[wedge] += t;
+            else wedge++;
+        }
+
+        return [.. wedges.Select((w, i) => behind[i] == 0 ? w : new FitWedge(Thickened(w.Bottom, behind[i]), Thickened(w.Top, behind[i])))];
     }
 
     /// <summary>A sawn wedge as it lies in the dry fit.</summary>
@@ -106,11 +116,16 @@ public static class RingJobs
         }
     }
 
-    // As long as the faces it lies between: laid flush with them.
-    private static FitWedge Spacer(SpacerBatch spacer, double length)
+    // The counter-clockwise face moved outwards by a strip of even thickness. The notch at the tip's end is filled, so that the
+    // outline stays convex; it lies in the hole and touches nothing.
+    private static ConvexPolygon Thickened(ConvexPolygon section, double thickness)
     {
-        var plan = ConvexPolygon.Rectangle(0, -spacer.Thickness / 2, length, spacer.Thickness);
-        return new(plan, plan);
+        ImmutableArray<Vector2D> corners = section.Vertices;
+        (int tip, int rim) = FaceChain.Ends(corners, plusSide: true);
+        Vector2D along = corners[rim] - corners[tip];
+        Vector2D outwards = thickness / along.Length * new Vector2D(-along.Y, along.X);
+        int n = corners.Length, facets = (tip - rim + n) % n;
+        return new([corners[rim], .. Enumerable.Range(0, facets + 1).Select(k => corners[(rim + k) % n] + outwards), .. Enumerable.Range(1, n - 1 - facets).Select(k => corners[(tip + k) % n])]);
     }
 
     private static IEnumerable<SawnWedge> Pile(RingPlan plan, Shop shop, int needed, int perBoard, ulong seed, (double, double) fences, ErrorCause causes)

@@ -44,7 +44,7 @@ public class MixedFitTests
     {
         DryFitResult fit = DryFitSolver.Fit(RingJobs.Pieces(Plan(Ring), Shop.Starting, 1, ErrorCause.None).AsSpan());
         Assert.True(fit.Summary.Settled);
-        Assert.Equal(24, fit.Joints.Length);
+        Assert.Equal(12, fit.Joints.Length);
         Assert.Equal(0, fit.Summary.ClosingError, 1e-9);
         Assert.InRange(fit.Summary.WorstGap, 0, 1e-3);
     }
