@@ -18,7 +18,7 @@ public class PictureFileTests
     [Fact]
     public void A_PNG_comes_back_pixel_by_pixel()
     {
-        PixelPicture picture = PictureFile.Read(Encoded(SKEncodedImageFormat.Png));
+        PixelPicture picture = PixelFile.Read(Encoded(SKEncodedImageFormat.Png));
         Assert.Equal((3, 2), (picture.Width, picture.Height));
         Assert.Equal([255, 0, 0, 255], picture.Rgba[..4]);
         Assert.Equal([200, 100, 50, 128], picture.Rgba[16..20]);
@@ -38,7 +38,7 @@ public class PictureFileTests
     [InlineData(8, 16, 32, "GW/RB")]
     public void A_photo_stands_upright(byte rotation, int width, int height, string corners)
     {
-        PixelPicture picture = PictureFile.Read(Quarters(rotation));
+        PixelPicture picture = PixelFile.Read(Quarters(rotation));
         Assert.Equal((width, height), (picture.Width, picture.Height));
         int last = width - 1, bottom = (height - 1) * width;
         Assert.Equal(corners, $"{Letter(picture, 0)}{Letter(picture, last)}/{Letter(picture, bottom)}{Letter(picture, bottom + last)}");
@@ -65,7 +65,7 @@ public class PictureFileTests
                 for (int flips = 0; flips < 3; flips++) file[random.Next(file.Length)] ^= (byte)(1 << random.Next(8));
                 try
                 {
-                    PixelPicture picture = PictureFile.Read(file);
+                    PixelPicture picture = PixelFile.Read(file);
                     Assert.Equal(4 * picture.Width * picture.Height, picture.Rgba.Length);
                 }
                 catch (BadInputException)
@@ -80,7 +80,7 @@ public class PictureFileTests
         Refused([], "it is empty; give a PNG or JPEG file");
         Refused("not a picture"u8.ToArray(), "it is not a PNG or JPEG picture");
         Refused(Encoded(SKEncodedImageFormat.Webp), "it is not a PNG or JPEG picture");
-        Refused(new byte[PictureFile.MostBytes + 1], "give a file of at most 21 MB");
+        Refused(new byte[PixelFile.MostBytes + 1], "give a file of at most 21 MB");
     }
 
     // A header that promises 60,000 × 60,000 pixels: refused before 14 GB are asked for.
@@ -96,7 +96,7 @@ public class PictureFileTests
 
     private static void Refused(byte[] file, string part)
     {
-        string message = Assert.Throws<BadInputException>(() => PictureFile.Read(file)).Message;
+        string message = Assert.Throws<BadInputException>(() => PixelFile.Read(file)).Message;
         Assert.StartsWith("picture file: ", message, StringComparison.Ordinal);
         Assert.Contains(part, message, StringComparison.Ordinal);
     }

@@ -70,7 +70,7 @@ internal sealed class PatternCommand(IAnsiConsole console) : Command<PatternComm
         if (woods.Length == 0) throw new BadInputException("--woods", "it is missing", "name the woods at hand, such as maple,walnut,cherry");
         if (!Enum.TryParse(settings.Sizing, ignoreCase: true, out PictureSizing sizing) || !Enum.IsDefined(sizing))
             throw new BadInputException("--sizing", $"“{settings.Sizing}” is not known", "around, whole, cover or stretch is needed");
-        PixelPicture pixels = Paper.Pictures.PictureFile.Read(SafeFile.ReadBytes(settings.Image!, Paper.Pictures.PictureFile.MostBytes));
+        PixelPicture pixels = Paper.Pictures.PixelFile.Read(SafeFile.ReadBytes(settings.Image!, Paper.Pictures.PixelFile.MostBytes));
         return PictureReducer.Reduce(pixels, lattice, new()
         {
             Woods = [.. woods],

@@ -6,7 +6,7 @@ using SkiaSharp;
 namespace Ringwright.Paper.Pictures;
 
 /// <summary>Reads picture files: PNG and JPEG, turned upright as the camera noted it, colours brought to sRGB.</summary>
-public static class PictureFile
+public static class PixelFile
 {
     /// <summary>Largest file, bytes.</summary>
     public const int MostBytes = 20 * 1024 * 1024;
