@@ -37,11 +37,12 @@ internal sealed class SolidCommand(IAnsiConsole console) : Command<SolidCommand.
         double chord = settings.Chord is null ? 0.05 : TypedText.Length("--chord", settings.Chord, style.Unit, "a length such as 0.05 mm is needed").Millimetres;
         if (!(chord is >= 0.001 and <= 5)) throw new BadInputException("--chord", $"{style.Length(chord)} cannot be", "0.001 mm to 5 mm can");
         TurnedPiece turned = plan.Turned(chord / 2);
-        TurnedMesh mesh = TurnedMesh.Of(turned.Rings, Facets.Within(chord / 2), MeshCorners.PerFace);
+        var facets = Facets.Within(chord / 2);
+        TurnedMesh mesh = TurnedMesh.Of(turned.Rings, facets, MeshCorners.PerFace);
         TurnedMass mass = SolidFigures.Weigh(turned);
         if (settings.Json) SolidJson.Write(console, plan, turned, mesh, mass);
         else Print(plan, turned, mesh, mass, style);
-        foreach (string path in settings.Out) SafeFile.Write(path, Bytes(path, turned, mesh));
+        foreach (string path in settings.Out) SafeFile.Write(path, Bytes(path, turned, mesh, () => TurnedMesh.Of(turned.Rings, facets)));
         if (settings.Out.Length == 0 || settings.Json) return ExitCode.Done;
         AlignedText.Heading(console, "Written");
         foreach (string path in settings.Out) console.WriteLine("  " + path);
@@ -68,10 +69,11 @@ internal sealed class SolidCommand(IAnsiConsole console) : Command<SolidCommand.
         _ => throw new BadInputException("--out", $"“{path}” is no solid that can be written", "a name that ends with .glb, .stl or .3mf is needed"),
     };
 
-    private static byte[] Bytes(string path, TurnedPiece turned, TurnedMesh mesh) => Kind(path) switch
+    // A printer needs each shell closed by its indices.
+    private static byte[] Bytes(string path, TurnedPiece turned, TurnedMesh mesh, Func<TurnedMesh> closed) => Kind(path) switch
     {
         ".stl" => StlWriter.Write(mesh),
-        ".3mf" => ThreeMfWriter.Write(mesh, SolidFigures.Woods(turned)),
+        ".3mf" => ThreeMfWriter.Write(closed(), SolidFigures.Woods(turned)),
         _ => GlbWriter.Write(mesh, SolidFigures.Woods(turned)),
     };
 }

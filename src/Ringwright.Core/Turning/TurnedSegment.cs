@@ -14,7 +14,9 @@ public readonly record struct JointPlane(double Direction, double Offset = 0, do
 
 /// <summary>One piece of wood of a turned ring: what lies between two planes, counter-clockwise from one to the other.</summary>
 /// <param name="From">The side it starts at.</param>
-/// <param name="To">The side it ends at.</param>
+/// <param name="To">
+/// The side it ends at, its direction counted on from the first one's and not wrapped: a whole disc in one piece ends 2π further.
+/// </param>
 /// <param name="Wood">Number of its wood in the solid's list.</param>
 /// <param name="Board">
 /// Its board laid into the piece: from board coordinates (x along the board and its grain, y across its width, z through its
