@@ -4,7 +4,6 @@ using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
-using Ringwright.Core.Measures;
 using Ringwright.Core.Patterns;
 using Ringwright.Core.Patterns.Generators;
 using Ringwright.Core.Patterns.Pictures;

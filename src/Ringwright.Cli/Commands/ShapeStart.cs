@@ -1,5 +1,4 @@
 using Ringwright.Cli.Output;
-using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;

@@ -63,11 +63,9 @@ internal sealed class SolidCommand(IAnsiConsole console) : Command<SolidCommand.
         AlignedText.Write(console, turned.Rings.Select((r, i) => new[] { Count(i + 1), $"{Count(r.Segments.Length)} pieces", Volume(mass.Rings[i].Volume) }).Reverse(), 0, 1, 2);
     }
 
-    private static string Kind(string path) => Path.GetExtension(path).ToLowerInvariant() switch
-    {
-        ".glb" or ".stl" or ".3mf" and var kind => kind,
-        _ => throw new BadInputException("--out", $"“{path}” is no solid that can be written", "a name that ends with .glb, .stl or .3mf is needed"),
-    };
+    private static string Kind(string path) => Path.GetExtension(path).ToLowerInvariant() is ".glb" or ".stl" or ".3mf"
+        ? Path.GetExtension(path).ToLowerInvariant()
+        : throw new BadInputException("--out", $"“{path}” is no solid that can be written", "a name that ends with .glb, .stl or .3mf is needed");
 
     // A printer needs each shell closed by its indices.
     private static byte[] Bytes(string path, TurnedPiece turned, TurnedMesh mesh, Func<TurnedMesh> closed) => Kind(path) switch

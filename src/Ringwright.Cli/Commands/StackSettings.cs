@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.ComponentModel;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
