@@ -32,5 +32,5 @@ public static class Planner
         _ => throw NotPlanned(ring),
     };
 
-    private static BadInputException NotPlanned(Ring ring) => new($"ring {ring.Name}, construction", "this version does not plan it", "a wedge disc or a segment ring can be planned");
+    private static BadInputException NotPlanned(Ring ring) => new($"ring {ring.Name}, construction", "this version does not plan it", "a wedge disc, a segment ring, an open ring or a mixed ring can be planned");
 }

@@ -57,8 +57,8 @@ public static class RingJobs
     }
 
     /// <summary>
-    /// The pieces of the dry ring in their places: its wedges as sawn, each with the spacers behind it (as wanted) held to its
-    /// counter-clockwise face, since a thin strip by itself would only slip about.
+    /// The pieces of the dry ring in their places: its wedges as sawn, each with half of the spacers beside it (as wanted) held to
+    /// each face, since a thin strip by itself would only slip about.
     /// </summary>
     /// <exception cref="BadInputException">The ring's segments stand apart, so there is no dry fit.</exception>
     public static ImmutableArray<FitWedge> Pieces(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
@@ -78,7 +78,7 @@ public static class RingJobs
             else wedge++;
         }
 
-        return [.. wedges.Select((w, i) => behind[i] == 0 ? w : new FitWedge(Thickened(w.Bottom, behind[i]), Thickened(w.Top, behind[i])))];
+        return [.. wedges.Select((w, i) => Held(w, behind[(i + behind.Length - 1) % behind.Length] / 2, behind[i] / 2))];
     }
 
     /// <summary>A sawn wedge as it lies in the dry fit.</summary>
@@ -116,16 +116,23 @@ public static class RingJobs
         }
     }
 
-    // The counter-clockwise face moved outwards by a strip of even thickness. The notch at the tip's end is filled, so that the
-    // outline stays convex; it lies in the hole and touches nothing.
-    private static ConvexPolygon Thickened(ConvexPolygon section, double thickness)
+    private static FitWedge Held(FitWedge wedge, double before, double after)
     {
+        ConvexPolygon Thickened(ConvexPolygon section) => Moved(Moved(section, after, plusSide: true), before, plusSide: false);
+        return before == 0 && after == 0 ? wedge : new(Thickened(wedge.Bottom), Thickened(wedge.Top));
+    }
+
+    // One face moved outwards by a strip of even thickness; the rim and the tip go on straight to its ends.
+    private static ConvexPolygon Moved(ConvexPolygon section, double thickness, bool plusSide)
+    {
+        if (thickness == 0) return section;
         ImmutableArray<Vector2D> corners = section.Vertices;
-        (int tip, int rim) = FaceChain.Ends(corners, plusSide: true);
+        (int tip, int rim) = FaceChain.Ends(corners, plusSide);
         Vector2D along = corners[rim] - corners[tip];
-        Vector2D outwards = thickness / along.Length * new Vector2D(-along.Y, along.X);
-        int n = corners.Length, facets = (tip - rim + n) % n;
-        return new([corners[rim], .. Enumerable.Range(0, facets + 1).Select(k => corners[(rim + k) % n] + outwards), .. Enumerable.Range(1, n - 1 - facets).Select(k => corners[(tip + k) % n])]);
+        Vector2D outwards = (plusSide ? thickness : -thickness) / along.Length * new Vector2D(-along.Y, along.X);
+        (int first, int last) = plusSide ? (rim, tip) : (tip, rim);
+        int n = corners.Length, facets = (last - first + n) % n;
+        return new([.. Enumerable.Range(0, n).Select(k => (k - first + n) % n <= facets ? corners[k] + outwards : corners[k])]);
     }
 
     private static IEnumerable<SawnWedge> Pile(RingPlan plan, Shop shop, int needed, int perBoard, ulong seed, (double, double) fences, ErrorCause causes)

@@ -23,7 +23,7 @@ internal static class MixedFindings
     {
         WedgeBatch narrowest = batches.MinBy(b => b.Glued.HalfAngle)!;
         double gap = shop.Wanted.JointGap.Millimetres;
-        yield return new(Weight.Note, ring.Name, Sentence.Of("A spacer that is too thick or too thin opens no joint: it shifts the segments. If all are off by {0}, the ring is {1} larger or smaller across; plane them to one thickness.",
+        yield return new(Weight.Note, ring.Name, Sentence.Of("A spacer that is too thick or too thin opens no joint: it shifts the segments. If all are off by {0}, the ring grows or shrinks by up to {1} across; plane them to one thickness.",
             Measured.Fine(gap), Measured.Length(gap / Math.Sin(narrowest.Glued.HalfAngle))));
         yield return new(Weight.Note, ring.Name, Sentence.Of("The spacers' grain runs from rim to centre, the segments' around the ring: as the air changes, the segments move in depth and the spacers hardly do. Keep them thin, and the wood dry."));
         if (course.Wedges.Any(w => w.Aside != 0))

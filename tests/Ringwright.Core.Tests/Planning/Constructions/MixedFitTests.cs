@@ -49,6 +49,20 @@ public class MixedFitTests
         Assert.InRange(fit.Summary.WorstGap, 0, 1e-3);
     }
 
+    // All wedges off alike: by symmetry every joint takes its share of the closing error, whatever the spacers' thickness.
+    [Theory]
+    [InlineData(0.04, 1.5)]
+    [InlineData(0.04, 12)]
+    [InlineData(-0.04, 3)]
+    public void A_constant_error_opens_every_joint_by_its_share(double bias, double thickness)
+    {
+        Shop shop = Shop.Starting with { Hands = new() { AngleBias = Core.Measures.Angle.FromDegrees(bias) } };
+        RingPlan plan = Plan(Ring with { Parts = [new() { Wood = "maple" }, new() { Wood = "wenge", Thickness = AnyPiece.Mm(thickness) }], Repeats = 12 });
+        DryFitResult fit = DryFitSolver.Fit(RingJobs.Pieces(plan, shop, 1, ErrorCause.Bias).AsSpan());
+        double share = Math.Abs(fit.Summary.ClosingError) * plan.Glued.FaceLength / 12;
+        Assert.All(fit.Joints, joint => Assert.Equal(share, joint.Worst, 0.01 * share));
+    }
+
     // The closed form against rings sawn one by one: within 4 standard errors of a spread from 400 rings (1/sqrt(2·399)).
     [Fact]
     public void The_spread_of_many_rings_is_the_planned_one()

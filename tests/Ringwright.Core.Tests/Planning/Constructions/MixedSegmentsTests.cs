@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using NetTopologySuite.Geometries;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -111,6 +112,17 @@ public class MixedSegmentsTests
         Assert.Contains("inner diameter", e.Message, StringComparison.Ordinal);
         // 6/sin 3.75° = 91.74 mm, and the allowance of 2 mm.
         Plan(ring with { InnerDiameter = AnyPiece.Mm(187.5), Diameter = AnyPiece.Mm(230) });
+    }
+
+    [Theory]
+    [InlineData("open-ring.json")]
+    [InlineData("mixed-ring.json")]
+    public void The_examples_can_be_planned(string file)
+    {
+        Piece piece = DocumentJson.ReadPiece(File.ReadAllText(Path.Combine(SolutionFolder.Path, "examples", file)));
+        Plan plan = Planner.Plan(piece, Shop.Starting);
+        Assert.DoesNotContain(plan.Findings, f => f.Weight == Weight.Stop);
+        Assert.Equal(plan.Rings[0].Layout.Length, plan.Rings[0].Batches.Sum(b => b.Places.Length) + plan.Rings[0].Spacers.Sum(s => s.Places.Length));
     }
 
     [Fact]
