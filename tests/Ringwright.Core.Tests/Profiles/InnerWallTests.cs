@@ -86,7 +86,7 @@ public class InnerWallTests
                 if (inner == 0) continue;
                 var point = new Point(inner, z);
                 Assert.InRange(boundary.Distance(point), 0, 0.02);
-                Assert.InRange(point.Distance(line), shape.Thickness - 0.001, shape.Thickness + 0.01);
+                Assert.InRange(point.Distance(line), shape.Thickness - 0.02, shape.Thickness + 0.02);
             }
         },
         iter: 40);
