@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -12,7 +13,7 @@ internal static class Findings
     // Common practice, no source: an opening below 1/8 in is good for a disc that is not bored.
     private const double GoodOpening = 3.2;
 
-    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ClosingBudget budget, Shop shop, FigureBook book)
+    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ImmutableArray<WoodNeed> woods, ClosingBudget budget, Shop shop, FigureBook book)
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
@@ -27,7 +28,7 @@ internal static class Findings
             yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
         if (strip.DustShare > 0.35)
             yield return new(Weight.Note, ring.Name, Sentence.Of("{0} of the strip becomes sawdust: a thinner blade saves wood.", Measured.Share(strip.DustShare)));
-        foreach (Finding finding in SpareNotes(ring, shop, book)) yield return finding;
+        foreach (WoodNeed wood in woods) yield return SpareNote(ring, wood, shop, book);
     }
 
     private static IEnumerable<Finding> Centre(WedgeDisc disc, WedgeGeometry glued, FigureBook book)
@@ -51,15 +52,12 @@ internal static class Findings
             yield return new(Weight.Note, disc.Name, Sentence.Of("The bore of {0} takes the opening in the middle away.", Measured.Length(bore.Millimetres)));
     }
 
-    private static IEnumerable<Finding> SpareNotes(Ring ring, Shop shop, FigureBook book)
+    private static Finding SpareNote(Ring ring, WoodNeed wood, Shop shop, FigureBook book)
     {
-        foreach (Figure figure in book.Figures.Where(f => f.Name.EndsWith("/to-saw", StringComparison.Ordinal)))
-        {
-            int needed = (int)figure.Why.Inputs[0].Value;
-            double usual = Spares.ChanceOfEnough(needed, needed + Spares.UsualSpares, shop.Hands.Loss);
-            yield return new(Weight.Note, ring.Name, Sentence.Of($"{Sentence.Escape(figure.Label)}: {{0}}, {{1}} of them spare. With the usual {{2}} spares they would be enough with a chance of {{3}}.",
-                Measured.Count((int)figure.Value), Measured.Count((int)figure.Value - needed), Measured.Count(Spares.UsualSpares), Measured.Share(usual)));
-        }
+        string known = WedgeLoss.Of(shop.Hands).Worth is null ? "" : " The loss of {4} is known from a record worth {5} wedges, and the spares allow for what it may have missed.";
+        return new(Weight.Note, ring.Name, Sentence.Of($"{Sentence.Escape(book[$"{wood.Wood}/to-saw"].Label)}: {{0}}, {{1}} of them spare. With the usual {{2}} spares they would be enough with a chance of {{3}}.{known}",
+            Measured.Count(wood.ToSaw), Measured.Count(wood.Spares), Measured.Count(Spares.UsualSpares), book[$"{wood.Wood}/usual-enough"].Measured,
+            Measured.Share(shop.Hands.Loss), new(shop.Hands.LossWorth ?? 0, Quantity.Count)));
     }
 
     private static string Largest(ClosingBudget budget) => budget.FromCuts >= budget.FromSanding

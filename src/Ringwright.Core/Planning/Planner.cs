@@ -31,7 +31,7 @@ public static class Planner
         CentreFigures.Add(glued, ring, shop, book);
         ImmutableArray<WoodNeed> woods = WoodFigures.Add(strip, ring, shop, book);
         ClosingBudget budget = ClosingFigures.Add(glued, woods.Sum(w => w.Boards), shop, book);
-        ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, budget, shop, book).OrderByDescending(f => f.Weight)];
+        ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, woods, budget, shop, book).OrderByDescending(f => f.Weight)];
         return new(ring, glued, strip, woods, book.Figures, [.. CutSteps.Of(ring, shop, book)], findings);
     }
 }
