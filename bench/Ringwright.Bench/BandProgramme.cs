@@ -11,6 +11,9 @@ namespace Ringwright.Bench;
 /// </summary>
 internal static class BandProgramme
 {
+    /// <summary>Unit of the motions, mm; in whole millimetres GLOP gives some rings up as abnormal.</summary>
+    private const double Unit = 0.01;
+
     /// <summary>The least band, mm; NaN when the programme has no answer.</summary>
     internal static double Solve(FitWedge[] wedges)
     {
@@ -38,14 +41,14 @@ internal static class BandProgramme
         for (int m = 0; m < sides; m++)
         {
             Vector2D u = Vector2D.AtAngle(2 * Math.PI * m / sides);
-            Variable support = solver.MakeNumVar(0, 1e4, "");
+            Variable support = solver.MakeNumVar(0, 1e4 / Unit, "");
             objective.SetCoefficient(support, weight);
             foreach (int i in new[] { (m / 2) - 1, m / 2, (m / 2) + 1 })
             {
                 Body body = bodies[(i + bodies.Length) % bodies.Length];
                 foreach (int k in new[] { 1, 2 })
                 {
-                    Constraint row = solver.MakeConstraint(body.Corners[k].Dot(u), double.PositiveInfinity);
+                    Constraint row = solver.MakeConstraint(body.Corners[k].Dot(u) / Unit, double.PositiveInfinity);
                     row.SetCoefficient(support, 1);
                     body.AddMotion(row, body.Corners[k], u, -1);
                 }
@@ -53,14 +56,14 @@ internal static class BandProgramme
         }
 
         objective.SetMinimization();
-        return solver.Solve() == Solver.ResultStatus.OPTIMAL ? objective.Value() : double.NaN;
+        return solver.Solve() == Solver.ResultStatus.OPTIMAL ? Unit * objective.Value() : double.NaN;
     }
 
     private static void KeepApart(Solver solver, Body corner, int k, Body face, int f, int g)
     {
         Vector2D p = corner.Corners[k];
         HalfPlane inside = HalfPlane.LeftOf(face.Corners[f], face.Corners[g]);
-        Constraint row = solver.MakeConstraint(-inside.Distance(p), double.PositiveInfinity);
+        Constraint row = solver.MakeConstraint(-inside.Distance(p) / Unit, double.PositiveInfinity);
         corner.AddMotion(row, p, inside.Normal, 1);
         face.AddMotion(row, p, inside.Normal, -1);
     }
@@ -73,7 +76,7 @@ internal static class BandProgramme
 
         public Body(Solver solver, FitWedge wedge, double angle, double apothem, bool fixedHere)
         {
-            double far = fixedHere ? 0 : 10;
+            double far = fixedHere ? 0 : 10 / Unit;
             _motion = [solver.MakeNumVar(-far, far, ""), solver.MakeNumVar(-far, far, ""), solver.MakeNumVar(-far, far, "")];
             _origin = Vector2D.Polar(apothem - wedge.Bottom.Vertices[1].X, angle);
             Corners = [.. wedge.Bottom.Vertices.Select(p => _origin + p.Rotated(angle))];

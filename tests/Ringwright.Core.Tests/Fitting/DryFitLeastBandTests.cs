@@ -6,7 +6,7 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Core.Tests.Fitting;
 
 /// <summary>
-/// Is the band as short as it can be? Two independent answers: a linear programme (GLOP, Google OR-Tools) over all small
+/// Is the band as short as it can be? Two independent answers: a linear programme (GLOP or CLP, Google OR-Tools) over all small
 /// motions of all wedges from the ring found, and a blind search on small rings with NetTopologySuite measuring overlap
 /// and hull. Upright wedges with four corners, listed tip -, rim -, rim +, tip +.
 /// </summary>
@@ -62,19 +62,20 @@ public class DryFitLeastBandTests
         Assert.InRange(fit.Summary.BandLength - least, -1e-9, SharingCost);
     }
 
-    /// <summary>Nearly pointed wedges of unequal length, whose tips meet at the centre.</summary>
+    /// <summary>Nearly pointed wedges of unequal length, whose tips meet at the centre. By CLP, since GLOP gives some of these up as abnormal.</summary>
     [Theory]
     [InlineData(4, 1)]
     [InlineData(5, 2)]
     [InlineData(6, 3)]
     [InlineData(8, 4)]
     [InlineData(12, 5)]
+    [InlineData(18, 6)]
     public void No_small_motion_shortens_the_band_of_a_disc(int n, int seed)
     {
         DryFitResult fit = DryFitSolver.Fit(Disc(n, seed));
         Assert.True(fit.Summary.Settled);
 
-        (double here, double least) = LeastBandNearby(fit);
+        (double here, double least) = LeastBandNearby(fit, "CLP");
 
         Assert.InRange(here - least, -1e-6, SharingCost);
     }
@@ -114,9 +115,9 @@ public class DryFitLeastBandTests
     }
 
     /// <summary>Band length (by support in many directions) of the ring as it is, and the least that linearised motions without penetration can reach.</summary>
-    private static (double Here, double Least) LeastBandNearby(DryFitResult fit)
+    private static (double Here, double Least) LeastBandNearby(DryFitResult fit, string by = "GLOP")
     {
-        using Solver solver = Solver.CreateSolver("GLOP");
+        using Solver solver = Solver.CreateSolver(by);
         Body[] bodies = [.. fit.Wedges.Select((w, i) => new Body(solver, w, fit.Poses[i], i == 0 ? 0 : 10))];
         for (int i = 0; i < bodies.Length; i++)
         {
