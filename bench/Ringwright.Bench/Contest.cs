@@ -8,7 +8,27 @@ namespace Ringwright.Bench;
 /// <param name="Note">A remark for the table.</param>
 internal sealed record Way(string Name, Func<double?> Ms, string Note = "")
 {
+    /// <summary>Promised: at most this many ms.</summary>
+    public double? MostMs { get; init; }
+
+    /// <summary>Promised: at least this many times the first way's time.</summary>
+    public double? LeastRatio { get; init; }
+
     internal static Way Of(string name, Action work, string note = "") => new(name, () => Stopclock.Once(work), note);
+
+    /// <summary>Work too short for one reading of the clock: the mean over <paramref name="times"/> runs.</summary>
+    internal static Way Short(string name, int times, Action work, string note = "") => new(name, () => Stopclock.Mean(times, work), note);
+
+    /// <summary>The remark, and the promises with whether they were kept.</summary>
+    internal string Remark(double? ms, double? ratio)
+    {
+        List<string> parts = Note.Length == 0 ? [] : [Note];
+        if (MostMs is double most) parts.Add(string.Create(CultureInfo.InvariantCulture, $"mark: under {most} ms, {Verdict(ms < most)}"));
+        if (LeastRatio is double least) parts.Add(string.Create(CultureInfo.InvariantCulture, $"mark: at least {least}, {Verdict(ratio >= least)}"));
+        return string.Join("; ", parts);
+    }
+
+    private static string Verdict(bool met) => met ? "met" : "missed";
 }
 
 /// <summary>
@@ -28,17 +48,19 @@ internal static class Contest
         output.WriteLine("|---|---:|---:|---|");
         for (int way = 0; way < ways.Count; way++)
         {
-            string ratio = Median(rounds.Select(round => round[way] / round[0]), "0.00");
-            string ms = Median(rounds.Select(round => round[way]), "0.0");
-            output.WriteLine($"| {ways[way].Name} | {ratio} | {ms} | {ways[way].Note} |");
+            double? ratio = Median(rounds.Select(round => round[way] / round[0]));
+            double? ms = Median(rounds.Select(round => round[way]));
+            output.WriteLine($"| {ways[way].Name} | {Text(ratio, "0.00")} | {Text(ms, ms < 10 ? "0.000" : "0.0")} | {ways[way].Remark(ms, ratio)} |");
         }
     }
 
     private static double?[] Round(IReadOnlyList<Way> ways) => [.. ways.Select(way => way.Ms())];
 
-    private static string Median(IEnumerable<double?> values, string format)
+    private static double? Median(IEnumerable<double?> values)
     {
         double[] known = [.. values.OfType<double>()];
-        return known.Length == 0 ? "not run" : Stopclock.MedianOf(known).ToString(format, CultureInfo.InvariantCulture);
+        return known.Length == 0 ? null : Stopclock.MedianOf(known);
     }
+
+    private static string Text(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? "not run";
 }

@@ -11,37 +11,36 @@ internal ref struct SolidClipper
     private readonly ConvexSolid _solid;
     private readonly Span<double> _distances;
     private readonly Span<int> _newIndex;
-    private readonly Vector3D[] _corners;
+    private readonly Span<Vector3D> _corners;
     private readonly Span<bool> _on;
     private readonly Span<(int Low, int High, int Corner)> _crossed;
     private readonly Span<(int From, int To)> _open;
-    private readonly int[] _loops;
-    private readonly int[] _starts;
-    private readonly HalfSpace[] _planes;
-    private readonly int[] _tags;
+    private readonly Span<int> _loops;
+    private readonly Span<int> _starts;
+    private readonly Span<HalfSpace> _planes;
+    private readonly Span<int> _tags;
     private int _cornerCount;
     private int _crossedCount;
     private int _openCount;
     private int _loopCount;
     private int _faceCount;
 
-    private SolidClipper(ConvexSolid solid, Span<double> distances, Span<int> newIndex, Span<bool> on,
-        Span<(int Low, int High, int Corner)> crossed, Span<(int From, int To)> open)
+    private SolidClipper(ConvexSolid solid, Span<double> distances, Span<Vector3D> corners, Span<bool> on, Span<int> whole,
+        Span<HalfSpace> planes, Span<(int Low, int High, int Corner)> crossed, Span<(int From, int To)> open)
     {
         _solid = solid;
         _distances = distances;
-        _newIndex = newIndex;
+        _corners = corners;
         _on = on;
+        _planes = planes;
         _crossed = crossed;
         _open = open;
-        newIndex.Fill(-1);
         int faces = solid.FaceCount;
-        // A convex loop crosses a plane at most twice, so no face gains more than one corner; the cap has at most two a face.
-        _corners = new Vector3D[solid.Corners.Length + (2 * faces)];
-        _loops = new int[solid.Loops.Length + (4 * faces)];
-        _starts = new int[faces + 2];
-        _planes = new HalfSpace[faces + 1];
-        _tags = new int[faces + 1];
+        _newIndex = whole[..solid.Corners.Length];
+        _newIndex.Fill(-1);
+        _starts = whole.Slice(_newIndex.Length, faces + 2);
+        _tags = whole.Slice(_newIndex.Length + faces + 2, faces + 1);
+        _loops = whole[(_newIndex.Length + (2 * faces) + 3)..];
     }
 
     /// <summary>What of <paramref name="solid"/> lies in <paramref name="half"/>.</summary>
@@ -54,12 +53,18 @@ internal ref struct SolidClipper
         if (!inside) return ConvexSolid.Empty;
 
         int edges = solid.Loops.Length;
+        int faces = solid.FaceCount;
+        // A convex loop crosses a plane at most twice, so no face gains more than one corner; the cap has at most two a face.
+        int most = corners + (2 * faces);
+        int whole = corners + (2 * faces) + 3 + edges + (4 * faces);
         bool small = edges <= 4 * SmallEnough;
-        Span<int> newIndex = small ? stackalloc int[corners] : new int[corners];
-        Span<bool> on = small ? stackalloc bool[corners + edges] : new bool[corners + edges];
-        Span<(int, int, int)> crossed = small ? stackalloc (int, int, int)[edges] : new (int, int, int)[edges];
+        Span<Vector3D> kept = small ? stackalloc Vector3D[most] : new Vector3D[most];
+        Span<bool> on = small ? stackalloc bool[most] : new bool[most];
+        Span<int> indices = small ? stackalloc int[whole] : new int[whole];
+        Span<HalfSpace> planes = small ? stackalloc HalfSpace[faces + 1] : new HalfSpace[faces + 1];
+        Span<(int, int, int)> crossed = small ? stackalloc (int, int, int)[2 * faces] : new (int, int, int)[2 * faces];
         Span<(int, int)> open = small ? stackalloc (int, int)[2 * edges] : new (int, int)[2 * edges];
-        var clipper = new SolidClipper(solid, distances, newIndex, on, crossed, open);
+        var clipper = new SolidClipper(solid, distances, kept, on, indices, planes, crossed, open);
         for (int face = 0; face < solid.FaceCount; face++) clipper.CutFace(face);
         clipper.Cap(half, tag);
         return clipper.Solid();
@@ -87,6 +92,13 @@ internal ref struct SolidClipper
         ReadOnlySpan<int> loop = _solid.FaceCorners(face);
         (bool inside, bool reached) = Sides(loop);
         if (!inside) return;
+        if (reached) CutLoop(loop);
+        else foreach (int corner in loop) _loops[_loopCount++] = Kept(corner);
+        Close(_solid.Planes[face], _solid.Tags[face]);
+    }
+
+    private void CutLoop(ReadOnlySpan<int> loop)
+    {
         int start = _loopCount;
         for (int i = 0; i < loop.Length; i++)
         {
@@ -97,8 +109,7 @@ internal ref struct SolidClipper
             if (da * _distances[b] < 0) _loops[_loopCount++] = Crossing(a, b);
         }
 
-        if (reached) NoteOpenEdges(start);
-        Close(_solid.Planes[face], _solid.Tags[face]);
+        NoteOpenEdges(start);
     }
 
     // Whether the face has a corner inside, and one on the cutting plane or beyond.
@@ -195,9 +206,9 @@ internal ref struct SolidClipper
     }
 
     private readonly ConvexSolid Solid() => new(
-        _corners.AsSpan(0, _cornerCount).ToArray(),
-        _loops.AsSpan(0, _loopCount).ToArray(),
-        _starts.AsSpan(0, _faceCount + 1).ToArray(),
-        _planes.AsSpan(0, _faceCount).ToArray(),
-        _tags.AsSpan(0, _faceCount).ToArray());
+        _corners[.._cornerCount].ToArray(),
+        _loops[.._loopCount].ToArray(),
+        _starts[..(_faceCount + 1)].ToArray(),
+        _planes[.._faceCount].ToArray(),
+        _tags[.._faceCount].ToArray());
 }

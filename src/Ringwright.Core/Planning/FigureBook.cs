@@ -64,6 +64,7 @@ internal static class Sources
     public const string SineBar = "sine-bar rule, height = length · sin(angle) (Machinery's Handbook, from memory)";
     public const string SawGeometry = "plane geometry of a slanted cut of width k";
     public const string Binomial = "binomial distribution, each wedge lost by itself";
+    public const string BetaBinomial = "beta-binomial distribution: each wedge lost by itself, with a chance known from a record (Johnson, Kemp and Kotz, Univariate Discrete Distributions, from memory)";
     public const string Chain = "variance of a sum of independent errors, shared cuts counted twice; normal distribution";
     public const string SmallAngle = "arc = radius · angle, small angles";
     public const string Chord = "chord = 2 · radius · sin(half the angle) (Machinery's Handbook, from memory)";

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -12,7 +13,7 @@ internal static class Findings
     // Common practice, no source: an opening below 1/8 in is good for a disc that is not bored.
     private const double GoodOpening = 3.2;
 
-    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ClosingBudget budget, Shop shop, FigureBook book)
+    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ImmutableArray<WoodNeed> woods, ClosingBudget budget, Shop shop, FigureBook book)
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
@@ -70,12 +71,14 @@ internal static class Findings
     /// <summary>How many of each pile are spare.</summary>
     public static IEnumerable<Finding> SpareNotes(Ring ring, Shop shop, FigureBook book)
     {
+        WedgeLoss loss = WedgeLoss.Of(shop.Hands);
+        string known = loss.Worth is null ? "" : " The loss of {4} is known from a record worth {5} wedges, and the spares allow for what it may have missed.";
         foreach (Figure figure in book.Figures.Where(f => f.Name.Contains("/to-saw", StringComparison.Ordinal)))
         {
             int needed = (int)figure.Why.Inputs[0].Value;
-            double usual = Spares.ChanceOfEnough(needed, needed + Spares.UsualSpares, shop.Hands.Loss);
-            yield return new(Weight.Note, ring.Name, Sentence.Of($"{Sentence.Escape(figure.Label)}: {{0}}, {{1}} of them spare. With the usual {{2}} spares they would be enough with a chance of {{3}}.",
-                Measured.Count((int)figure.Value), Measured.Count((int)figure.Value - needed), Measured.Count(Spares.UsualSpares), Measured.Share(usual)));
+            yield return new(Weight.Note, ring.Name, Sentence.Of($"{Sentence.Escape(figure.Label)}: {{0}}, {{1}} of them spare. With the usual {{2}} spares they would be enough with a chance of {{3}}.{known}",
+                Measured.Count((int)figure.Value), Measured.Count((int)figure.Value - needed), Measured.Count(Spares.UsualSpares), Measured.Share(loss.ChanceOfEnough(needed, needed + Spares.UsualSpares)),
+                Measured.Share(shop.Hands.Loss), new(shop.Hands.LossWorth ?? 0, Quantity.Count)));
         }
     }
 

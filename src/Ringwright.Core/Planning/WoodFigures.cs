@@ -50,28 +50,20 @@ internal static class WoodFigures
     private static WoodNeed Need(string wood, int piles, double confidence, int perBoard, StripLayout strip, IReadOnlyList<string> wedges, Shop shop, FigureBook book)
     {
         int needed = wedges.Count(w => string.Equals(w, wood, StringComparison.OrdinalIgnoreCase));
-        int toSaw = ToSaw(needed, shop.Hands, confidence);
+        book.Know("n", $"wedges of {wood} in the ring", needed, Quantity.Count);
+        book.Know("C", piles == 1 ? "chance wanted that they are enough" : $"chance wanted for each of {piles} piles, so that all together reach the wanted one", confidence, Quantity.Share);
+        int toSaw = SpareFigures.Add(wood, needed, confidence, WedgeLoss.Of(shop.Hands), book);
         int boards = (toSaw + perBoard - 1) / perBoard;
         int onLast = toSaw - ((boards - 1) * perBoard);
         double length = (boards * strip.Overhead) + (toSaw * strip.Pitch);
         double leftOver = shop.Boards.Length.Millimetres - strip.LengthFor(onLast);
-        book.Know("n", $"wedges of {wood} in the ring", needed, Quantity.Count);
-        book.Know("l", "chance that a wedge is lost", shop.Hands.Loss, Quantity.Share);
-        book.Know("C", piles == 1 ? "chance wanted that they are enough" : $"chance wanted for each of {piles} piles, so that all together reach the wanted one", confidence, Quantity.Share);
         book.Know("m", $"wedges of {wood} to saw", toSaw, Quantity.Count);
         book.Know("b", $"boards of {wood}", boards, Quantity.Count);
         book.Know("nb", "wedges from one board", perBoard, Quantity.Count);
-        book.AddFound($"{wood}/to-saw", $"Wedges of {wood} to saw", toSaw, Quantity.Count, "least m with P(Binomial(m, 1 − l) ≥ n) ≥ C", "n l C",
-            "Some wedges are flung, chipped or burnt; this many leave enough with the wanted chance. Two spares are usual.", Sources.Binomial);
         book.Add($"{wood}/boards", $"Boards of {wood}", boards, Quantity.Count, "ceil(m/nb)", "m nb",
             "Each board loses its ends, so a second short board costs more than its wedges.", Sources.SawGeometry);
         book.Add($"{wood}/length", $"Strip of {wood} needed", length, Quantity.Length, "b·u + m·p", "b u m p",
             "All wedges to saw, and the ends of every board.", Sources.SawGeometry);
         return new(wood, needed, toSaw, boards, length, leftOver);
     }
-
-    // A loss learned from few wedges is itself uncertain, which asks for more spares than the same loss known for sure.
-    public static int ToSaw(int needed, Hands hands, double confidence) => hands.LossWorth is double worth && hands.Loss > 0
-        ? LearnedSpares.ToSaw(new LossBelief(hands.Loss, worth), needed, confidence)
-        : Spares.ToSaw(needed, hands.Loss, confidence);
 }

@@ -102,18 +102,6 @@ public class DryFitEqualWedgesTests
         Assert.InRange(DryFitRings.WorstOverlap(fit), 0, 1e-9);
     }
 
-    /// <summary>A wedge sawn half a millimetre longer to its point than the others passes the centre of the disc.</summary>
-    [Fact]
-    public void Points_that_pass_the_centre_are_reported()
-    {
-        FitWedge[] wedges = DryFitRings.Equal(12, 12.5, 12.5 * Math.Cos(Math.PI / 12), 0);
-        Assert.InRange(DryFitSolver.Fit(wedges).CentreOverlap, 0, 1e-9);
-
-        double rim = (25 * Math.Sin(Math.PI / 12)) + 0.2;
-        wedges[3] = FitWedge.FromCaliper(rim, 0, rim / 2 / Math.Tan(Math.PI / 12));
-        Assert.InRange(DryFitSolver.Fit(wedges).CentreOverlap, 0.001, 0.5);
-    }
-
     [Fact]
     public void The_same_ring_gives_the_same_bits_and_a_used_workspace_allocates_nothing()
     {

@@ -41,7 +41,7 @@ public class DryFitRandomRingsTests
                 DryFitResult fit = DryFitSolver.Fit(wedges);
                 Assert.True(double.IsFinite(fit.Summary.BandLength + fit.Summary.WorstGap + fit.Summary.ClosingError));
                 Assert.All(fit.Poses, p => Assert.True(double.IsFinite(p.Origin.X + p.Origin.Y + p.Angle)));
-                Assert.InRange(fit.Summary.Steps, 0, 80);
+                Assert.InRange(fit.Summary.Steps, 0, 5 * 80); // one try, and four with the centre watched
             },
             iter: 300);
 

@@ -13,6 +13,7 @@ internal static class AnyPiece
         from hold in Gen.Double[10, 100]
         from sanding in Gen.Double[0, 0.3]
         from loss in Gen.Double[0, 0.3]
+        from worth in Gen.OneOf(Gen.Const((double?)null), Gen.Double[1, 400].Select(w => (double?)w))
         from kind in Gen.Enum<SledKind>()
         select new Shop
         {
@@ -21,7 +22,7 @@ internal static class AnyPiece
             Sled = new() { Kind = kind },
             Boards = new() { Length = Mm(2000) },
             Sanding = new() { PerFace = Mm(sanding) },
-            Hands = new() { Loss = loss },
+            Hands = new() { Loss = loss, LossWorth = worth },
         };
 
     public static readonly Gen<Ring> Disc =

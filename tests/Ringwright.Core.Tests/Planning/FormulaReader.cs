@@ -1,4 +1,5 @@
 using System.Globalization;
+using MathNet.Numerics.Distributions;
 
 namespace Ringwright.Core.Tests.Planning;
 
@@ -20,6 +21,19 @@ internal sealed class FormulaReader
         var reader = new FormulaReader(formula, values);
         double value = reader.Sum();
         return reader._at == reader._text.Length ? value : throw new FormatException($"“{formula}” cannot be read from {reader._at}.");
+    }
+
+    /// <summary>Carries out a printed search, "least m with … ≥ …", one m after another.</summary>
+    public static int Search(string method, IReadOnlyDictionary<string, double> values)
+    {
+        const string Least = "least m with ";
+        if (!method.StartsWith(Least, StringComparison.Ordinal)) throw new FormatException($"“{method}” is no search for the least m.");
+        string[] sides = [method[Least.Length..method.LastIndexOf('≥')], method[(method.LastIndexOf('≥') + 1)..]];
+        return Enumerable.Range(1, 100_000).First(m =>
+        {
+            var tried = new Dictionary<string, double>(values) { ["m"] = m };
+            return Evaluate(sides[0], tried) >= Evaluate(sides[1], tried);
+        });
     }
 
     private char Next => _at < _text.Length ? _text[_at] : '\0';
@@ -55,7 +69,29 @@ internal sealed class FormulaReader
         string word = _text[start.._at];
         if (word == "π") return Math.PI;
         if (double.TryParse(word, CultureInfo.InvariantCulture, out double number)) return number;
-        return Take('(') ? Call(word) : _values[word];
+        if (!Take('(')) return _values[word];
+        return word == "P" ? Chance() : Call(word);
+    }
+
+    /// <summary>P(law(…) ≥ least), by the distributions of MathNet.</summary>
+    private double Chance()
+    {
+        int start = _at;
+        while (Next != '(') _at++;
+        string law = _text[start.._at++];
+        List<double> parameters = [Sum()];
+        while (Take(',')) parameters.Add(Sum());
+        Closed(0);
+        if (!Take('≥')) throw new FormatException($"“{_text}” lacks ≥ at {_at}.");
+        int least = (int)Closed(Sum());
+        int tries = (int)parameters[0];
+        IDiscreteDistribution good = law switch
+        {
+            "Binomial" => new Binomial(parameters[1], tries),
+            "BetaBinomial" => new BetaBinomial(tries, parameters[1], parameters[2]),
+            _ => throw new FormatException($"Unknown distribution {law}."),
+        };
+        return Enumerable.Range(least, Math.Max(0, tries + 1 - least)).Sum(good.Probability);
     }
 
     private double Call(string function)
@@ -69,7 +105,7 @@ internal sealed class FormulaReader
             "cos" => Math.Cos(first),
             "tan" => Math.Tan(first),
             "sqrt" => Math.Sqrt(first),
-            "Φ" => MathNet.Numerics.Distributions.Normal.CDF(0, 1, first),
+            "Φ" => Normal.CDF(0, 1, first),
             "ceil" => Math.Ceiling(first),
             "max" => Math.Max(first, second),
             _ => throw new FormatException($"Unknown function {function}."),

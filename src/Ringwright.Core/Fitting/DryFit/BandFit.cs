@@ -11,6 +11,10 @@ namespace Ringwright.Core.Fitting;
 internal sealed class BandFit
 {
     private const int MostSteps = 80;
+    private const int MostTries = 4;
+    private const int FreeSteps = 25;
+    private const int MoreFreeSteps = 5;
+    private const int ClosingRows = 3;
     private const double EndComplementarity = 1e-13;
     private const double EndMismatch = 1e-10;
     private const double EndImbalance = 1e-7;
@@ -18,8 +22,8 @@ internal sealed class BandFit
     private const double LongestMove = 0.3;
 
     private readonly CoupledSystem _system = new();
-    private readonly double[] _couplingRight = new double[3];
-    private readonly double[] _closing = new double[3];
+    private double[] _couplingRight = new double[ClosingRows];
+    private readonly double[] _closing = new double[ClosingRows];
     private SharingTerm _sharing;
     private JointState[] _states = [];
     private BandPull[] _pulls = [];
@@ -40,10 +44,13 @@ internal sealed class BandFit
     /// <summary>The clearances.</summary>
     public Clearances Clearances { get; } = new();
 
+    /// <summary>The pairs of wedges kept apart at the centre.</summary>
+    public CentreContacts Centre { get; } = new();
+
     /// <summary>State of each joint.</summary>
     public ReadOnlySpan<JointState> States => _states.AsSpan(0, Model.Count);
 
-    /// <summary>Steps taken.</summary>
+    /// <summary>Steps taken, all tries together.</summary>
     public int Steps { get; private set; }
 
     /// <summary>Solves for the given wedges; true when it settled.</summary>
@@ -52,10 +59,32 @@ internal sealed class BandFit
         Model.Load(wedges);
         _sharing = new SharingTerm(Model);
         Clearances.Load(Model);
-        Begin();
-        for (Steps = 0; Steps < MostSteps; Steps++)
+        Centre.Load(Model, wedges);
+        Steps = 0;
+        Begin(1);
+        if (!Settle(MostSteps)) return false;
+        return !Centre.Overlaps(Model, Layout, CentreContacts.Tolerance) || RunWatched();
+    }
+
+    /// <summary>The ring again with the tips kept apart at the centre. Where it swaps edges without end, it is tried from farther out.</summary>
+    private bool RunWatched()
+    {
+        for (int attempt = 0; attempt < MostTries; attempt++)
         {
-            Linearise();
+            Centre.Watch(Model);
+            Begin(1 << attempt);
+            if (Settle(FreeSteps + (attempt * MoreFreeSteps)) && !Centre.Overlaps(Model, Layout, CentreContacts.Tolerance)) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Steps until settled; the edges at the centre are chosen anew in the first <paramref name="freeSteps"/> of them.</summary>
+    private bool Settle(int freeSteps)
+    {
+        for (int step = 0; step < MostSteps; step++, Steps++)
+        {
+            Linearise(step >= freeSteps);
             if (IsSettled()) return true;
             if (!Advance()) return false;
         }
@@ -64,7 +93,7 @@ internal sealed class BandFit
         return false;
     }
 
-    private void Begin()
+    private void Begin(double spread)
     {
         int n = Model.Count;
         if (_states.Length < n)
@@ -80,11 +109,24 @@ internal sealed class BandFit
         Clearances.Evaluate(Model, States);
         for (int j = 0; j < n; j++)
             foreach (JointRow row in Clearances.Of(j)) least = Math.Min(least, row.Clearance);
-        double start = (0.02 * Model.MeanRim) - least;
-        for (int j = 0; j < n; j++) _states[j] = new(start, turn, 0);
+        Open((0.02 * spread * Model.MeanRim) - least, turn);
         Clearances.Evaluate(Model, States);
         Clearances.Begin();
         _isPulling.AsSpan(0, n).Clear();
+    }
+
+    /// <summary>Opens all joints alike, and so far that no tips overlap at the centre if that is watched.</summary>
+    private void Open(double start, double turn)
+    {
+        for (int round = 0; round < 20; round++, start *= 1.3)
+        {
+            for (int j = 0; j < Model.Count; j++) _states[j] = new(start, turn, 0);
+            if (!Centre.IsWatching) return;
+            Layout.Place(Model, States);
+            if (!Centre.Overlaps(Model, Layout, 0)) break;
+        }
+
+        Centre.Begin(0.1 * start);
     }
 
     private Vector2D Step(int j) => new(_states[j].Across, _states[j].Along);
@@ -102,12 +144,14 @@ internal sealed class BandFit
         for (int j = 0; j < Model.Count; j++) _isPulling[j] = _bends[j].OnBand;
     }
 
-    private void Linearise()
+    private void Linearise(bool fixedEdges)
     {
         int n = Model.Count;
         Layout.Place(Model, States);
         Clearances.Evaluate(Model, States);
-        _system.Reset(n, 3);
+        if (Centre.IsWatching) Centre.Evaluate(Layout, Complementarity(), fixedEdges);
+        if (_couplingRight.Length < ClosingRows + Centre.Count) _couplingRight = new double[2 * (ClosingRows + Centre.Count)];
+        _system.Reset(n, ClosingRows + Centre.Count);
         Band.Wrap(Model, Layout, _bends, _gradient, _system.Blocks);
         TakeUpBand();
         for (int j = 0; j < n; j++)
@@ -118,8 +162,9 @@ internal sealed class BandFit
         }
 
         Clearances.AddContacts(_gradient, _system.Blocks);
+        Centre.AddTo(_system, ClosingRows, Model, Layout, _gradient);
         for (int j = 0; j < n; j++)
-            for (int r = 0; r < 3; r++) _gradient[j] += _closing[r] * _system.Coupling(j)[r];
+            for (int r = 0; r < ClosingRows; r++) _gradient[j] += _closing[r] * _system.Coupling(j)[r];
     }
 
     /// <summary>The motion of the chain's end, by the parts of a joint's state: across, turn, along.</summary>
@@ -136,8 +181,8 @@ internal sealed class BandFit
 
     private double Complementarity()
     {
-        double sum = Clearances.Complementarity;
-        int count = Clearances.Total;
+        double sum = Clearances.Complementarity + Centre.Complementarity;
+        int count = Clearances.Total + Centre.Count;
         for (int j = 0; j < Model.Count; j++)
         {
             if (!_isPulling[j]) continue;
@@ -152,7 +197,7 @@ internal sealed class BandFit
     {
         (double x, double y, double angle) = Layout.Miss;
         if (Math.Abs(x) + Math.Abs(y) + (Model.Radius * Math.Abs(angle)) > EndMismatch) return false;
-        if (Complementarity() > EndComplementarity || Clearances.WorstMismatch > EndMismatch) return false;
+        if (Complementarity() > EndComplementarity || Math.Max(Clearances.WorstMismatch, Centre.WorstMismatch) > EndMismatch) return false;
         return Imbalance() <= EndImbalance;
     }
 
@@ -172,11 +217,11 @@ internal sealed class BandFit
     {
         if (!_system.Factor()) return false;
         double now = Complementarity();
-        double whole = Clearances.Complementarity;
+        double whole = Clearances.Complementarity + Centre.Complementarity;
         for (int j = 0; j < Model.Count; j++) whole += _pulls[j].Complementarity;
         Solve(0, corrected: false);
         (double slack, double force) = Longest(1);
-        double after = Clearances.ComplementarityAfter(slack, force);
+        double after = Clearances.ComplementarityAfter(slack, force) + Centre.ComplementarityAfter(slack, force);
         for (int j = 0; j < Model.Count; j++) after += _pulls[j].ComplementarityAfter(slack, force);
         double centring = Math.Pow(after / whole, 3);
         Solve(Math.Max(centring * now, 0.1 * EndComplementarity), corrected: true);
@@ -197,8 +242,10 @@ internal sealed class BandFit
 
         Clearances.AddRight(_change.AsSpan(0, n));
         (_couplingRight[0], _couplingRight[1], _couplingRight[2]) = (-Layout.Miss.X, -Layout.Miss.Y, -Layout.Miss.Angle);
+        Centre.Aim(centre, corrected, _couplingRight.AsSpan(ClosingRows));
         _system.Solve(_change.AsSpan(0, n), _couplingRight);
         Clearances.Step(_change.AsSpan(0, n));
+        Centre.Step(_system, ClosingRows, _change.AsSpan(0, n));
         for (int j = 0; j < n; j++)
             if (_isPulling[j]) _pulls[j].Step(Step(j), new(_change[j].X, _change[j].Z));
     }
@@ -206,6 +253,7 @@ internal sealed class BandFit
     private (double Slack, double Force) Longest(double share)
     {
         (double slack, double force) = Clearances.Longest(share);
+        (slack, force) = Centre.Longest(share, slack, force);
         for (int j = 0; j < Model.Count; j++) (slack, force) = _pulls[j].Longest(share, slack, force);
         return (slack, force);
     }
@@ -215,7 +263,7 @@ internal sealed class BandFit
         (double slack, double force) = Longest(0.995);
         slack *= Restraint();
         if (!double.IsFinite(slack + force)) return false;
-        for (int r = 0; r < 3; r++) _closing[r] += force * _system.Multipliers[r];
+        for (int r = 0; r < ClosingRows; r++) _closing[r] += force * _system.Multipliers[r];
         for (int j = 0; j < Model.Count; j++)
         {
             _states[j] = _states[j].Moved(slack, _change[j], Model.TipX(j));
@@ -223,6 +271,8 @@ internal sealed class BandFit
         }
 
         Clearances.Move(slack, force);
+        Centre.Move(slack, force);
+        Centre.Moved(slack * LargestMove());
         return true;
     }
 
@@ -230,14 +280,15 @@ internal sealed class BandFit
     private double Restraint()
     {
         double turn = LongestTurn;
-        double move = LongestMove * Model.MeanRim;
-        for (int j = 0; j < Model.Count; j++)
-        {
-            Vector3D c = _change[j];
-            turn = Math.Max(turn, Math.Abs((c.Y - c.X) / Model.TipX(j)));
-            move = Math.Max(move, Math.Max(Math.Abs(c.X), Math.Abs(c.Z)));
-        }
+        for (int j = 0; j < Model.Count; j++) turn = Math.Max(turn, Math.Abs((_change[j].Y - _change[j].X) / Model.TipX(j)));
+        double most = LongestMove * Model.MeanRim;
+        return Math.Min(LongestTurn / turn, most / Math.Max(most, LargestMove()));
+    }
 
-        return Math.Min(LongestTurn / turn, LongestMove * Model.MeanRim / move);
+    private double LargestMove()
+    {
+        double move = 0;
+        for (int j = 0; j < Model.Count; j++) move = Math.Max(move, Math.Max(Math.Abs(_change[j].X), Math.Abs(_change[j].Z)));
+        return move;
     }
 }

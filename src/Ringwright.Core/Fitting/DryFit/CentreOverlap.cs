@@ -6,7 +6,7 @@ namespace Ringwright.Core.Fitting;
 /// <summary>
 /// How deep tips of wedges that are not neighbours run into each other. Keeping neighbours apart keeps all wedges apart
 /// while the ring has an opening in the middle; where wedges are sawn to a point it does not: a longer wedge can pass
-/// the centre between its neighbours and reach the wedges opposite. The solver does not prevent that, so it is measured.
+/// the centre between its neighbours and reach the wedges opposite. The solver prevents that; this measures the result.
 /// </summary>
 internal static class CentreOverlap
 {

@@ -15,6 +15,8 @@ internal sealed class CoupledSystem
     private Vector3D[] _coupling = [];
     private double[] _dense = [];
     private double[] _multipliers = [];
+    private (int From, int To, double Yield)[] _span = [];
+    private int[] _here = [];
 
     /// <summary>The matrix of each joint, to be filled before <see cref="Factor"/>.</summary>
     public Span<Symmetric3> Blocks => _blocks.AsSpan(0, _joints);
@@ -31,15 +33,21 @@ internal sealed class CoupledSystem
         (_joints, _rows) = (joints, rows);
         if (_blocks.Length < joints) _blocks = new Symmetric3[joints];
         if (_coupling.Length < joints * rows) _coupling = new Vector3D[joints * rows];
-        if (_multipliers.Length < rows) (_multipliers, _dense) = (new double[rows], new double[rows * rows]);
-        Array.Clear(_blocks);
-        Array.Clear(_coupling);
+        if (_multipliers.Length < rows)
+            (_multipliers, _dense, _span, _here) = (new double[rows], new double[rows * rows], new (int, int, double)[rows], new int[rows]);
+        for (int r = 0; r < rows; r++) _span[r] = (0, joints, 0);
+        _blocks.AsSpan(0, joints).Clear();
+        _coupling.AsSpan(0, joints * rows).Clear();
     }
+
+    /// <summary>Tells that a row runs only through the joints from <paramref name="from"/> to before <paramref name="to"/>, and yields by <paramref name="yield"/> per unit of its multiplier.</summary>
+    public void SetRow(int row, int from, int to, double yield) => _span[row] = (from, to, yield);
 
     /// <summary>Factors the system; false when it is not positive definite.</summary>
     public bool Factor()
     {
         Array.Clear(_dense);
+        for (int r = 0; r < _rows; r++) _dense[(r * _rows) + r] = _span[r].Yield;
         for (int j = 0; j < _joints; j++)
         {
             if (!_blocks[j].Factor()) return false;
@@ -50,7 +58,7 @@ internal sealed class CoupledSystem
     }
 
     /// <summary>
-    /// Solves K d + C' y = right and C d = <paramref name="couplingRight"/>; d replaces <paramref name="right"/>,
+    /// Solves K d + C' y = right and C d - yield y = <paramref name="couplingRight"/>; d replaces <paramref name="right"/>,
     /// y is left in <see cref="Multipliers"/>.
     /// </summary>
     public void Solve(Span<Vector3D> right, ReadOnlySpan<double> couplingRight)
@@ -59,25 +67,35 @@ internal sealed class CoupledSystem
         for (int j = 0; j < _joints; j++)
         {
             Vector3D d = _blocks[j].Solve(right[j]);
-            for (int r = 0; r < _rows; r++) _multipliers[r] += _coupling[(j * _rows) + r].Dot(d);
+            foreach (int r in Here(j)) _multipliers[r] += _coupling[(j * _rows) + r].Dot(d);
         }
 
         SolveDense();
         for (int j = 0; j < _joints; j++)
         {
             Vector3D b = right[j];
-            for (int r = 0; r < _rows; r++) b -= _multipliers[r] * _coupling[(j * _rows) + r];
+            foreach (int r in Here(j)) b -= _multipliers[r] * _coupling[(j * _rows) + r];
             right[j] = _blocks[j].Solve(b);
         }
     }
 
     private void AddSchur(int j)
     {
-        for (int r = 0; r < _rows; r++)
+        ReadOnlySpan<int> here = Here(j);
+        for (int r = 0; r < here.Length; r++)
         {
-            Vector3D solved = _blocks[j].Solve(_coupling[(j * _rows) + r]);
-            for (int s = 0; s <= r; s++) _dense[(r * _rows) + s] += _coupling[(j * _rows) + s].Dot(solved);
+            Vector3D solved = _blocks[j].Solve(_coupling[(j * _rows) + here[r]]);
+            for (int s = 0; s <= r; s++) _dense[(here[r] * _rows) + here[s]] += _coupling[(j * _rows) + here[s]].Dot(solved);
         }
+    }
+
+    /// <summary>The rows that run through a joint, ascending.</summary>
+    private ReadOnlySpan<int> Here(int j)
+    {
+        int count = 0;
+        for (int r = 0; r < _rows; r++)
+            if (_span[r].From <= j && j < _span[r].To) _here[count++] = r;
+        return _here.AsSpan(0, count);
     }
 
     private bool FactorDense()

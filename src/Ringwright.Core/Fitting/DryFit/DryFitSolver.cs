@@ -4,8 +4,8 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Core.Fitting;
 
 /// <summary>
-/// The dry fit under a rubber band: rigid wedges flat on a table, no penetration of neighbouring faces at the bottom
-/// or the top, least band length, what the band leaves open shared evenly among the joints (see the remarks).
+/// The dry fit under a rubber band: rigid wedges flat on a table, no penetration at the bottom or the top, least band
+/// length, what the band leaves open shared evenly among the joints (see the remarks).
 /// One instance is a workspace that is kept between rings and allocates nothing once it has seen the largest; it is
 /// not for use by two threads at once. The same wedges give the same answer to the bit.
 /// </summary>
@@ -13,7 +13,9 @@ namespace Ringwright.Core.Fitting;
 /// The band lies at mid height and is as long as the perimeter of the convex hull of the outer corners there. Where
 /// it does not decide (a closing error can gather in one joint or be shared, at the same band length) a term a
 /// thousand times weaker shares openings and rim steps evenly and closes tips; <see cref="DryFitResult.Gathered"/>
-/// tells the other extreme. Only neighbours are kept apart; see <see cref="DryFitResult.CentreOverlap"/> for discs.
+/// tells the other extreme. Where wedges are sawn to a point, tips that would run into the wedges opposite are kept apart
+/// as well. Which way tips pass each other has many answers; the one given is where the ring comes to rest when it is
+/// drawn in from outside, and no small motion shortens its band.
 /// </remarks>
 public sealed class DryFitSolver
 {

@@ -48,7 +48,7 @@ internal static class MixedSpacers
         int perBoard = (int)Math.Floor((board - lost + 1e-9) / pitch);
         if (perBoard < 1)
             throw new BadInputException($"ring {ring.Name}", $"a board of {shop.Boards.Length} yields no spacer of {kind.Wood}", $"boards of at least {Math.Ceiling(lost + pitch)} mm are needed");
-        int cut = WoodFigures.ToSaw(kind.Places.Length, shop.Hands, Math.Pow(shop.Wanted.Confidence, 1.0 / piles));
+        int cut = WedgeLoss.Of(shop.Hands).ToSaw(kind.Places.Length, Math.Pow(shop.Wanted.Confidence, 1.0 / piles));
         int boards = (cut + perBoard - 1) / perBoard, onLast = cut - ((boards - 1) * perBoard);
         book.Know("n", "spacers of this kind in the ring", kind.Places.Length, Quantity.Count);
         book.Know("l", "chance that one is lost", shop.Hands.Loss, Quantity.Share);
