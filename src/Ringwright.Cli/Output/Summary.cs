@@ -10,6 +10,7 @@ internal static class Summary
 {
     private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop"];
     private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
+    private static readonly string[] Round = ["round", "board-length", "boards-across"];
     private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy"];
 
     public static void Write(IAnsiConsole console, Plan plan, MeasureStyle style)
@@ -26,6 +27,7 @@ internal static class Summary
         AlignedText.Heading(console, $"{ring.Ring.Name}: {RingDescription.Of(ring.Ring).In(style)}");
         Figures(console, "Set", ring, ToSet, style);
         Figures(console, "The wedge", ring, ToKnow, style);
+        Figures(console, "The round", ring, Round, style);
         Figures(console, "So that no joint gapes", ring, HowExact, style);
         console.WriteLine(" Saw");
         AlignedText.Write(console, ring.Woods.Select(w => new[]
@@ -38,13 +40,16 @@ internal static class Summary
 
     private static void Figures(IAnsiConsole console, string title, RingPlan ring, string[] names, MeasureStyle style)
     {
+        Figure[] known = [.. names.Select(ring.Find).OfType<Figure>()];
+        if (known.Length == 0) return;
         console.WriteLine(" " + title);
-        AlignedText.Write(console, names.Select(name => ring[name]).Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
+        AlignedText.Write(console, known.Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
     }
 
     private static string Order(Ring ring)
     {
         string once = string.Join(", ", ring.Cycle);
+        if (ring.Around == 1) return once;
         int times = ring.Around / ring.Cycle.Length;
         int rest = ring.Around % ring.Cycle.Length;
         return $"{once}, {times} times" + (rest == 0 ? "" : $", then {string.Join(", ", ring.Cycle.Take(rest))}");

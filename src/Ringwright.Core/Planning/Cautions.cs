@@ -8,6 +8,25 @@ public static class Cautions
 {
     private const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
 
+    /// <summary>Cautions for sawing a round out of a board.</summary>
+    public static ImmutableArray<string> ForRounds { get; } =
+    [
+        "Bandsaw: guide and guard just above the wood, a blade narrow enough for the curve, hands out of the blade's line and 150 mm (6 in) from it.",
+        "Saw off the corners first and run relief cuts to the line. Stop the saw before you back out of a long curve: a blade drawn back leaves its wheels.",
+        "The wood lies flat on the table along the whole cut. A warped or round piece that can roll is grabbed and thrown.",
+        "On a centre pin: clamp the pin's board to the table, and let no part of the hand follow the round past the blade.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for cutting and pressing veneer.</summary>
+    public static ImmutableArray<string> ForVeneer { get; } =
+    [
+        "Knife: sharp, along a template that is held down with clamps, drawn past the body, the other hand behind the cut.",
+        "Several light strokes; at the end of the grain cut towards the middle, or the edge splits off.",
+        "Glue: read its sheet, air the room, gloves where it asks for them.",
+        Manual,
+    ];
+
     /// <summary>Cautions for sawing and sanding wedges with a sled of <paramref name="kind"/>.</summary>
     public static ImmutableArray<string> For(SledKind kind) =>
     [

@@ -13,11 +13,11 @@ public static class Planner
     {
         PieceCheck.Check(piece);
         ShopCheck.Check(shop);
-        ImmutableArray<RingPlan> rings = [.. piece.Rings.Select(ring => PlanRing(ring, shop))];
+        ImmutableArray<RingPlan> rings = [.. piece.Rings.Select((ring, i) => PlanRing(ring, piece.Rings, i, shop))];
         return new(piece, shop, rings, Verdicts.Of(rings));
     }
 
-    private static RingPlan PlanRing(Ring ring, Shop shop) => ring switch
+    private static RingPlan PlanRing(Ring ring, ImmutableArray<Ring> all, int index, Shop shop) => ring switch
     {
         WedgeDisc or SegmentRing => ClosedRing.Plan(ring, shop),
         OpenRing => throw NotPlanned(ring),
@@ -25,9 +25,11 @@ public static class Planner
         StaveRing => throw NotPlanned(ring),
         LaminatedRing => throw NotPlanned(ring),
         BoardRing => throw NotPlanned(ring),
-        SolidLayer => throw NotPlanned(ring),
+        SolidLayer layer => PlainLayer.Plan(layer, Beside(all, index), shop),
         _ => throw NotPlanned(ring),
     };
+
+    private static IEnumerable<Ring> Beside(ImmutableArray<Ring> all, int index) => all.Where((_, i) => Math.Abs(i - index) == 1);
 
     private static BadInputException NotPlanned(Ring ring) => new($"ring {ring.Name}, construction", "this version does not plan it", "a wedge disc or a segment ring can be planned");
 }

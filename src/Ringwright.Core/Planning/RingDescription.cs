@@ -15,6 +15,7 @@ public static class RingDescription
         {
             WedgeDisc { Bore: Length bore } => Sentence.Of("Disc of {0} wedges, {1}, bored {2}", around, outside, Measured.Length(bore.Millimetres)),
             WedgeDisc => Sentence.Of("Disc of {0} wedges, {1}", around, outside),
+            SolidLayer { IsVeneer: true } => Sentence.Of($"Veneer of {Sentence.Escape(ring.Cycle[0])}, {{0}}, {{1}} thick", outside, Measured.Length(ring.Thickness.Millimetres)),
             SolidLayer => Sentence.Of($"Layer of {Sentence.Escape(ring.Cycle[0])}, {{0}}, {{1}} high", outside, Measured.Length(ring.Thickness.Millimetres)),
             IHollowRing { InnerDiameter: Length inside } => Sentence.Of(Kind(ring) + ", {1} outside, {2} inside", around, outside, Measured.Length(inside.Millimetres)),
             _ => Sentence.Of(Kind(ring) + ", {1}", around, outside),

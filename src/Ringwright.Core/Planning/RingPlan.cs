@@ -23,10 +23,12 @@ public sealed record RingPlan(
     ImmutableArray<Finding> Findings)
 {
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
-    public WedgeGeometry Glued => Batches[0].Glued;
+    /// <exception cref="BadInputException">The ring has no wedges of its own.</exception>
+    public WedgeGeometry Glued => First.Glued;
 
     /// <summary>The first batch's wedges as sawn, and how they lie in the strip.</summary>
-    public StripLayout Strip => Batches[0].Strip;
+    /// <exception cref="BadInputException">The ring has no wedges of its own.</exception>
+    public StripLayout Strip => First.Strip;
 
     /// <summary>One sentence about this ring alone: will it close, and if not, what to mend first.</summary>
     public Sentence Verdict => Verdicts.Of([this]);
@@ -37,6 +39,10 @@ public sealed record RingPlan(
 
     /// <summary>The figure called <paramref name="name"/>, or null.</summary>
     public Figure? Find(string name) => Figures.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    private WedgeBatch First => Batches.IsEmpty ? throw NoWedges() : Batches[0];
+
+    private BadInputException NoWedges() => new($"ring {Ring.Name}", "it is one piece of wood, so there are no wedges to saw or to fit", "a ring of segments has some");
 }
 
 /// <summary>What one ring needs of one wood. Lengths in mm.</summary>
