@@ -11,6 +11,8 @@ internal static class Summary
     private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop"];
     private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
     private static readonly string[] Round = ["round", "board-length", "boards-across"];
+    private static readonly string[] OutOfBoard =
+        ["tilt", "tilt-within", "inside-wide", "inside-narrow", "outside-wide", "outside-narrow", "wall-wide", "wall-narrow", "glue-width", "start-hole", "middle-wide", "middle-narrow"];
     private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy"];
 
     public static void Write(IAnsiConsole console, Plan plan, MeasureStyle style)
@@ -19,7 +21,7 @@ internal static class Summary
         console.WriteLine();
         console.WriteLine(plan.Verdict.In(style));
         foreach (RingPlan ring in plan.Rings) WriteRing(console, ring, style);
-        AlignedText.Mind(console, plan.Shop.Sled.Kind);
+        AlignedText.Mind(console, Cautions.For(plan));
     }
 
     private static void WriteRing(IAnsiConsole console, RingPlan ring, MeasureStyle style)
@@ -29,7 +31,8 @@ internal static class Summary
         Figures(console, "The wedge", ring, ToKnow, style);
         Figures(console, "The round", ring, Round, style);
         Figures(console, "So that no joint gapes", ring, HowExact, style);
-        console.WriteLine(" Saw");
+        Figures(console, "Out of the board", ring, OutOfBoard, style);
+        if (!ring.Woods.IsEmpty) console.WriteLine(" Saw");
         AlignedText.Write(console, ring.Woods.Select(w => new[]
         {
             w.Wood, $"{w.Needed} + {w.Spares} spare", $"{w.Boards} board{(w.Boards == 1 ? "" : "s")}", $"{style.Length(w.Length)} of strip", $"{style.Length(w.LeftOver)} left over",

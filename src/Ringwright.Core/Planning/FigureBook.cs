@@ -50,6 +50,7 @@ internal static class Sources
 {
     public const string Geometry = "plane geometry of the regular polygon (Machinery's Handbook, table of regular polygons)";
     public const string Layer = "sum of the sizes; common practice, no source";
+    public const string Cones = "plane geometry of two cones around one axis";
     public const string SineBar = "sine-bar rule, height = length · sin(angle) (Machinery's Handbook, from memory)";
     public const string SawGeometry = "plane geometry of a slanted cut of width k";
     public const string Binomial = "binomial distribution, each wedge lost by itself";

@@ -13,7 +13,8 @@ public static class Planner
     {
         PieceCheck.Check(piece);
         ShopCheck.Check(shop);
-        ImmutableArray<RingPlan> rings = [.. piece.Rings.Select((ring, i) => PlanRing(ring, piece.Rings, i, shop))];
+        IReadOnlyDictionary<string, RingPlan> fromBoards = BoardRings.Plan(piece.Rings, shop);
+        ImmutableArray<RingPlan> rings = [.. piece.Rings.Select((ring, i) => fromBoards.GetValueOrDefault(ring.Name) ?? PlanRing(ring, piece.Rings, i, shop))];
         return new(piece, shop, rings, Verdicts.Of(rings));
     }
 
@@ -24,7 +25,6 @@ public static class Planner
         MixedRing => throw NotPlanned(ring),
         StaveRing => throw NotPlanned(ring),
         LaminatedRing => throw NotPlanned(ring),
-        BoardRing => throw NotPlanned(ring),
         SolidLayer layer => PlainLayer.Plan(layer, Beside(all, index), shop),
         _ => throw NotPlanned(ring),
     };

@@ -22,6 +22,9 @@ public sealed record RingPlan(
     ImmutableArray<Sentence> Steps,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>The flat board it is sawn out of with others; null when it is not.</summary>
+    public BoardGroupPlan? Board { get; init; }
+
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
     /// <exception cref="BadInputException">The ring has no wedges of its own.</exception>
     public WedgeGeometry Glued => First.Glued;
@@ -42,7 +45,9 @@ public sealed record RingPlan(
 
     private WedgeBatch First => Batches.IsEmpty ? throw NoWedges() : Batches[0];
 
-    private BadInputException NoWedges() => new($"ring {Ring.Name}", "it is one piece of wood, so there are no wedges to saw or to fit", "a ring of segments has some");
+    private BadInputException NoWedges() => Board is not null
+        ? new($"ring {Ring.Name}", $"it is sawn out of {Board.Name}, whose wedges are planned with ring {Board.Carrier.Name}", "choose that ring")
+        : new($"ring {Ring.Name}", "it is one piece of wood, so there are no wedges to saw or to fit", "a ring of segments has some");
 }
 
 /// <summary>What one ring needs of one wood. Lengths in mm.</summary>

@@ -10,7 +10,7 @@ internal static class Verdicts
         Finding? worst = rings.SelectMany(r => r.Findings).Where(f => f.Weight != Weight.Note).MaxBy(f => f.Weight);
         if (worst is not null) return worst.Sentence with { Template = (rings.Length > 1 ? Sentence.Escape(worst.Ring) + ": " : "") + worst.Sentence.Template };
         if (rings.Where(r => r.Find("chance-to-close") is not null).MinBy(r => r["chance-to-close"].Value) is not RingPlan riskiest)
-            return Sentence.Of("It has no joints of its own that must close: saw to the line and keep both faces flat.");
+            return Sentence.Of("It has no joints of its own that must close: cut to the line and keep both faces flat.");
         Figure first = riskiest["chance-to-close"];
         Figure? corrected = riskiest.Find("chance-after-correction");
         string after = corrected is null ? "" : ", {1} once a test half has corrected the fences";

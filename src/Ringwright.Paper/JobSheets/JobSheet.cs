@@ -25,6 +25,7 @@ public static class JobSheet
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);
             if (!ring.Batches.IsEmpty) AddWedges(packet, job, correction ?? PrintCorrection.None);
+            if (ring.Board is not null && !ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
             if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
 

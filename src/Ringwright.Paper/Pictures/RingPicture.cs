@@ -45,6 +45,7 @@ public sealed class RingPicture
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
         if (plan.Ring is SolidLayer) return LayerPicture.Draw(plan, style, room, coloured);
+        if (plan.Batches.IsEmpty) return BoardRingPicture.Draw(plan, style, room, coloured);
         return ScaledPicture.Largest(2 * plan.Glued.OuterCorner, room, scale => new RingPicture(plan, style, scale, coloured).Draw());
     }
 
