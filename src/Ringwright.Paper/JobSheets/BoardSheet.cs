@@ -13,6 +13,7 @@ internal static class BoardSheet
 {
     private const double Headings = 14; // heading above and air below a picture, mm
     private const double LeastPicture = 55, MostPicture = 110;
+    private const double LeastBoard = 25; // of the board itself, mm
     private const int RowsTogether = 15; // of a long table; it may be divided after each
 
     public static void Add(Packet packet, RingJob job)
@@ -21,11 +22,12 @@ internal static class BoardSheet
         Paragraph head = new($"{board.Rings.Length} {(board.Rings.Length == 1 ? "ring" : "rings")} out of {board.Name}", TypeScale.Title);
         Section figures = new("To set", new KeyFigures(job.Style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. Figures(job)]));
         double both = Math.Clamp((job.Beside(head, figures) - (2 * (Headings + Sheet.Gap))) / 2, LeastPicture, MostPicture);
-        ScaledPicture section = BoardSectionPicture.Draw(board, job.Style, new(job.Width, both));
+        double tall = Math.Min(job.Beside(head) - Headings, Math.Max(both, LeastBoard + BoardSectionPicture.Dimensions(board)));
+        ScaledPicture section = BoardSectionPicture.Draw(board, job.Style, new(job.Width, tall));
         ScaledPicture stack = StackPicture.Draw(job.Plan, board, job.Style, new(job.Width, both));
         packet.Flow(job.SheetName("cuts and stack"), section.Scale.ToString(), [
             head,
-            new Section($"The board cut through, axis to rim, wide face up, {section.Scale}", new Picture(section.Drawing)),
+            new Section($"The board cut through, wide face up, {section.Scale}", new Picture(section.Drawing)),
             new Section($"The stack, {stack.Scale}", new Picture(stack.Drawing, "Dots: the largest outside and the smallest inside to be turned. Dashed: layers from elsewhere.")),
             figures,
         ]);

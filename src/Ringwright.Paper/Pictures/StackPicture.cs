@@ -79,9 +79,11 @@ public sealed class StackPicture
             Turned(ring, side, bottom, top);
         }
 
+        const double Disc = 1.7;
+        if (_place.Scale * Math.Min(_board.Thickness, ring.Wide.Wall) < 2 * (Disc + 0.4)) return;
         Vector2D middle = _place.Point(new((low.Inner + low.Outer + high.Inner + high.Outer) / 4, (bottom + top) / 2));
         TextLine text = Typesetter.Set((number + 1).ToString(CultureInfo.InvariantCulture), TypeScale.Note);
-        _drawing.Fill(Outline.Circle(middle, 1.7), new Colour(255, 255, 255)).Text(text, middle, Anchor.Middle);
+        _drawing.Fill(Outline.Circle(middle, Disc), new Colour(255, 255, 255)).Text(text, middle, Anchor.Middle);
     }
 
     // The widest outside and the narrowest inside to be turned, where each is known.

@@ -39,7 +39,7 @@ internal static class BoardFigures
         book.Know("θ", "tilt of the cut inside the ring", book.AddFound("tilt", "Tilt of the cut inside the ring", cut.Tilt, Quantity.Angle,
             "fewest different tilts for the board, each between θl and θm, a round number where one fits", "θl θm",
             "The blade's upper end leans away from the disc's centre; the wide face is up.", Sources.Cones), Quantity.Angle);
-        book.AddFound("tilt-within", "Set the tilt within", Math.Min(cut.Tilt - ring.Range.LeastTilt, ring.Range.MostTilt - cut.Tilt), Quantity.FineAngle, "smaller of θ − θl and θm − θ", "θ θl θm",
+        book.AddFound("tilt-within", "Set the tilt within", Math.Min(cut.Tilt - ring.Range.LeastTilt, ring.Range.MostTilt - cut.Tilt), Quantity.Angle, "smaller of θ − θl and θm − θ", "θ θl θm",
             "Further off, the cut takes wood that one of the two rings needs; upright, 0, only the other way.", Sources.Cones);
         book.Know("S", "step of the cut", book.Add("step", "Step of the cut from face to face", cut.Step, Quantity.Length, "T·tan(θ)", "T θ",
             "How much further out the cut comes up than it went in; the tilt is atan(S/T).", Sources.Cones), Quantity.Length);

@@ -15,7 +15,7 @@ internal static class BoardFindings
         if (joint is not null)
             foreach (Finding finding in Joint(ring.Ring, joint)) yield return finding;
         if (book["tilt-within"].Value is double within && within < Coarse && ring.Inside.Tilt > 0)
-            yield return new(Weight.Doubt, name, Sentence.Of("The cut inside it has no more than {0} to spare either way: set the tilt with a sine bar or a gauge, and try it on scrap.", Measured.FineAngle(within)));
+            yield return new(Weight.Doubt, name, Sentence.Of("The cut inside it has no more than {0} to spare either way: set the tilt with a sine bar or a gauge, and try it on scrap.", Measured.Angle(within)));
         if (!ring.WideUp && !Mirrors(ring.Ring))
             yield return new(Weight.Note, name, Sentence.Of("Its wide face is down, so it is turned over and its woods run the other way round."));
         if (ring.Ring == board.Carrier)

@@ -27,25 +27,33 @@ internal static class BoardGroupCheck
     }
 
     /// <summary>Refuses neighbours that no cut can part.</summary>
-    public static void Room(WantedFaces outer, WantedFaces? inner, TiltRange range, Shop shop)
+    /// <param name="ring">The ring outside the cut.</param>
+    /// <param name="next">The ring inside it; null for the middle that is left.</param>
+    /// <param name="range">The tilts the cut may have.</param>
+    /// <param name="opened">The same if the outer ring had another inner diameter, mm.</param>
+    public static void Room(BoardRing ring, BoardRing? next, TiltRange range, Func<double, TiltRange> opened)
     {
         if (!range.IsEmpty) return;
-        BoardRing ring = outer.Ring;
-        if (inner is not WantedFaces next)
+        if (next is null)
             throw new BadInputException($"ring {ring.Name}, innerDiameter", $"{ring.InnerDiameter} leaves no room for the cut inside it", "a larger inner diameter, or less wood for turning, is needed");
         string needs = range.Most < 0 ? "no cut fits between them" : $"the cut between them would have to tilt by {Degrees(range.LeastTilt)}, and {Degrees(range.MostTilt)} is the most";
-        throw new BadInputException($"ring {ring.Name}, board", $"in {ring.Board} it collides with {next.Ring.Name}: {needs}", Right(outer, next, range, shop));
+        throw new BadInputException($"ring {ring.Name}, board", $"in {ring.Board} it collides with {next.Name}: {needs}", Right(ring, next, opened));
     }
 
-    // Opening the outer ring's inside makes room, as long as the two still meet when they are stacked.
-    private static string Right(WantedFaces outer, WantedFaces next, TiltRange range, Shop shop)
+    // Opening the outer ring makes room at both its faces, so halving finds the least that does; the two must still meet when stacked.
+    private static string Right(BoardRing ring, BoardRing next, Func<double, TiltRange> opened)
     {
-        const string Alone = "it needs a board of its own";
-        if (range.Most < 0) return Alone;
-        double across = shop.Saw.Kerf.Millimetres / Math.Cos(range.MostTilt);
-        double inner = 2 * (next.OuterWide - range.Most + across + WantedFaces.Allowance(outer.Ring, shop));
-        double least = Math.Ceiling((inner * 100) - 1e-6) / 100;
-        return least >= next.Ring.Outside.Millimetres ? Alone : string.Create(CultureInfo.InvariantCulture, $"an inner diameter of at least {least:0.##} mm, or a board of its own, is needed");
+        double small = ring.InnerDiameter!.Value.Millimetres, large = Math.Min(next.Outside.Millimetres, ring.Outside.Millimetres);
+        if (large <= small || opened(large).IsEmpty) return "it needs a board of its own";
+        while (large - small > 1e-3)
+        {
+            double middle = (small + large) / 2;
+            if (opened(middle).IsEmpty) small = middle;
+            else large = middle;
+        }
+
+        double least = Math.Ceiling(large * 100) / 100;
+        return string.Create(CultureInfo.InvariantCulture, $"an inner diameter of at least {least:0.##} mm, or a board of its own, is needed");
     }
 
     private static BadInputException Differs(BoardRing ring, string field, string own, BoardRing first, string other) =>

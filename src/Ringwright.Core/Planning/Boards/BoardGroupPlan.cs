@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Planning;
@@ -45,18 +46,28 @@ public sealed record BoardGroupPlan(string Name, double Thickness, double Kerf, 
     /// <exception cref="BadInputException">They cannot come from one board.</exception>
     internal static BoardGroupPlan Of(ImmutableArray<Ring> all, IEnumerable<int> places, Shop shop)
     {
-        WantedFaces[] wanted = [.. places.Select(i => WantedFaces.Of(all, i, shop)).OrderByDescending(w => w.OuterWide)];
+        int[] order = [.. places.OrderByDescending(i => all[i].Outside.Millimetres)];
+        WantedFaces[] wanted = [.. order.Select(i => WantedFaces.Of(all, i, shop))];
         BoardGroupCheck.Alike(wanted);
         double thickness = wanted[0].Ring.Thickness.Millimetres, kerf = shop.Saw.Kerf.Millimetres;
         BoardGroupCheck.Kerf(wanted[0].Ring, thickness, shop.Saw.Kerf);
         TiltRange[] ranges = [.. wanted.Select((w, i) => TiltRange.Of(w, Next(wanted, i), thickness, kerf))];
-        for (int i = 0; i < wanted.Length; i++) BoardGroupCheck.Room(wanted[i], Next(wanted, i), ranges[i], shop);
+        for (int i = 0; i < wanted.Length; i++)
+        {
+            WantedFaces? next = Next(wanted, i);
+            int place = order[i];
+            BoardGroupCheck.Room(wanted[i].Ring, next?.Ring, ranges[i], inner => TiltRange.Of(Opened(all, place, inner, shop), next, thickness, kerf));
+        }
+
         double[] tilts = TiltChoice.Of(ranges);
         BoardCut[] cuts = [.. wanted.Select((w, i) => Cut(w, Next(wanted, i), tilts[i], thickness, kerf))];
         return new(wanted[0].Ring.Board, thickness, kerf, [.. wanted.Select((w, i) => Sawn(w, i == 0 ? null : cuts[i - 1], cuts[i], ranges[i]))]);
     }
 
     private static WantedFaces? Next(WantedFaces[] wanted, int i) => i + 1 < wanted.Length ? wanted[i + 1] : null;
+
+    private static WantedFaces Opened(ImmutableArray<Ring> all, int place, double inner, Shop shop) =>
+        WantedFaces.Of(all.SetItem(place, (BoardRing)all[place] with { InnerDiameter = Length.FromMillimetres(inner) }), place, shop);
 
     // Half way between what both neighbours need; around the middle as far out as the ring allows.
     private static BoardCut Cut(WantedFaces outer, WantedFaces? inner, double tilt, double thickness, double kerf)

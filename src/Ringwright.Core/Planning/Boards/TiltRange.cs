@@ -46,7 +46,7 @@ public readonly record struct TiltRange(double Thickness, double Least, double M
     private static double LeastStep(double d, double t, double k) => Math.Max(0, (d + (k * Root(d, t, k))) / (1 - (k * k / (t * t))));
 
     // S + k·sqrt(1 + S²/T²) ≤ x
-    private static double MostStep(double x, double t, double k) => double.IsPositiveInfinity(x) ? x : x < k ? -1 : (x - (k * Root(x, t, k))) / (1 - (k * k / (t * t)));
+    private static double MostStep(double x, double t, double k) => x < k ? -1 : (x - (k * Root(x, t, k))) / (1 - (k * k / (t * t)));
 
     // k·sqrt(1 + S²/T²) ≤ x
     private static double WhereKerfIs(double x, double t, double k) => x < k ? -1 : t * Math.Sqrt((x * x / (k * k)) - 1);
