@@ -39,14 +39,14 @@ internal static class BoardSteps
 
     private static IEnumerable<Sentence> Stacking(BoardGroupPlan board)
     {
-        yield return Sentence.Of("Sand the sawn faces only where they carry glue, centre each ring on the one below, and glue.");
+        yield return Sentence.Of("The flat faces carry the glue: leave the sawn slopes for the lathe. Centre each ring on the one below before the clamp goes on.");
         foreach (SawnBoardRing ring in board.Rings.Reverse()) yield return Stack(ring);
     }
 
     private static Sentence Stack(SawnBoardRing ring)
     {
         double part = ring.Ring.Shift - Math.Floor(ring.Ring.Shift);
-        string turned = part == 0 ? "its joints above those of an unturned ring" : "turned by {0} of a segment";
+        string turned = part switch { 0 => "not turned", 0.5 => "turned by half a segment", _ => "turned by {0} of a segment" };
         return Sentence.Of($"{Sentence.Escape(ring.Ring.Name)}: wide face {(ring.WideUp ? "up" : "down")}, {turned}.", Measured.Share(part));
     }
 }
