@@ -58,7 +58,8 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
     {
         if (settings.Wedges is < 1 or > 100_000) throw new BadInputException("--wedges", $"{settings.Wedges} cannot be sawn", "1 to 100000 can");
         ErrorCause causes = settings.Ideal ? ErrorCause.None : ErrorCause.All;
-        int wedges = settings.Wedges ?? Math.Min(ring.Woods[0].ToSaw, (int)ring["wedges-per-board"].Value);
+        int perBoard = ring.Strip.WedgesIn(plan.Shop.Boards.Length.Millimetres);
+        int wedges = settings.Wedges ?? Math.Min(ring.Woods[0].ToSaw, perBoard);
         ulong seed = (ulong)settings.Seed;
         return RingJobs.Job(ring, plan.Shop, plan.Shop.Boards.Length.Millimetres, wedges, seed, RingJobs.FenceErrors(plan.Shop, seed, causes), causes);
     }

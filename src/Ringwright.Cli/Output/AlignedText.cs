@@ -22,10 +22,13 @@ internal static class AlignedText
     }
 
     /// <summary>Writes the cautions that go with work at a sled of <paramref name="kind"/>.</summary>
-    public static void Mind(IAnsiConsole console, SledKind kind)
+    public static void Mind(IAnsiConsole console, SledKind kind) => Mind(console, Cautions.For(kind));
+
+    /// <summary>Writes cautions.</summary>
+    public static void Mind(IAnsiConsole console, IEnumerable<string> cautions)
     {
         Heading(console, "Mind");
-        foreach (string caution in Cautions.For(kind)) console.WriteLine("  " + caution);
+        foreach (string caution in cautions) console.WriteLine("  " + caution);
     }
 
     /// <summary>Writes a heading with an empty line before it.</summary>

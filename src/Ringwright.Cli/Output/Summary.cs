@@ -10,6 +10,9 @@ internal static class Summary
 {
     private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop", "gap-at-rim", "gap-at-tip", "plate-circle"];
     private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
+    private static readonly string[] Round = ["round", "board-length", "boards-across"];
+    private static readonly string[] OutOfBoard =
+        ["tilt", "tilt-within", "inside-wide", "inside-narrow", "outside-wide", "outside-narrow", "wall-wide", "wall-narrow", "glue-width", "start-hole", "middle-wide", "middle-narrow"];
     private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy"];
 
     public static void Write(IAnsiConsole console, Plan plan, MeasureStyle style)
@@ -24,7 +27,7 @@ internal static class Summary
         }
 
         foreach (RingPlan ring in plan.Rings) WriteRing(console, ring, style);
-        AlignedText.Mind(console, plan.Shop.Sled.Kind);
+        AlignedText.Mind(console, Cautions.For(plan));
     }
 
     private static void WriteRing(IAnsiConsole console, RingPlan ring, MeasureStyle style)
@@ -39,7 +42,9 @@ internal static class Summary
             Figures(console, ring.Ring is OpenRing ? "So that the gaps look even" : "So that no joint gapes", batch, HowExact, style);
         }
 
-        console.WriteLine(" Saw");
+        Figures(console, "The round", ring, Round, style);
+        Figures(console, "Out of the board", ring, OutOfBoard, style);
+        if (!ring.Woods.IsEmpty) console.WriteLine(" Saw");
         AlignedText.Write(console, [.. ring.Woods.Select(w => Row(ring, w, style)), .. ring.Spacers.Select(s => Row(s, style))], 1, 2, 3, 4);
         console.WriteLine("  around the ring: " + Order(ring.Ring));
         foreach (Finding finding in ring.Findings) console.WriteLine($"  {Word(finding.Weight)}{finding.Sentence.In(style)}");
@@ -59,8 +64,10 @@ internal static class Summary
 
     private static void Figures(IAnsiConsole console, string title, RingPlan ring, string[] names, MeasureStyle style)
     {
+        Figure[] known = [.. names.Select(ring.Find).OfType<Figure>()];
+        if (known.Length == 0) return;
         console.WriteLine(" " + title);
-        AlignedText.Write(console, names.Select(ring.Find).OfType<Figure>().Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
+        AlignedText.Write(console, known.Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
     }
 
     private static string Order(Ring ring)
@@ -68,6 +75,7 @@ internal static class Summary
         if (ring is MixedRing mixed)
             return $"{string.Join(", ", mixed.Parts.Select(p => p.IsSpacer ? $"{p.Wood} spacer" : p.Wood))}, {mixed.Repeats} times";
         string once = string.Join(", ", ring.Cycle);
+        if (ring.Around == 1) return once;
         int times = ring.Around / ring.Cycle.Length;
         int rest = ring.Around % ring.Cycle.Length;
         return $"{once}, {times} times" + (rest == 0 ? "" : $", then {string.Join(", ", ring.Cycle.Take(rest))}");

@@ -20,13 +20,15 @@ public static class CutListCsv
         foreach (RingPlan ring in plan.Rings)
         {
             string Length(double millimetres) => Number(inch ? millimetres / MeasureStyle.MillimetresPerInch : millimetres, inch ? 4 : 3);
-            for (int b = 0; b < ring.Batches.Length; b++)
+            for (int b = 0; b < Math.Max(1, ring.Batches.Length); b++)
             {
-                RingPlan batch = ring.Alone(b);
+                RingPlan batch = ring.Batches.IsEmpty ? ring : ring.Alone(b);
+                string Size(string figure) => batch.Find(figure) is Figure size ? Length(size.Value) : "";
+                string mitre = batch.Find("mitre") is Figure angle ? Number(double.RadiansToDegrees(angle.Value), 4) : "";
+                string part = ring.Batches.IsEmpty ? "layer" : ring.Batches.Length == 1 ? "wedge" : $"wedge {b + 1}";
                 foreach (WoodNeed wood in batch.Woods)
                     Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
-                        Length(batch["board-width"].Value), Length(batch["board-thickness"].Value), Length(batch["sawn-rim-edge"].Value), Length(batch["sawn-tip"].Value),
-                        Number(double.RadiansToDegrees(batch["mitre"].Value), 4), Length(batch["stop"].Value), ring.Batches.Length == 1 ? "wedge" : $"wedge {b + 1}");
+                        Size("board-width"), Size("board-thickness"), Size("sawn-rim-edge"), Size("sawn-tip"), mitre, Size("stop"), part);
             }
 
             // A spacer is cut square: its thickness is that of its strip, the stop its length.

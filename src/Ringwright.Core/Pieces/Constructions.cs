@@ -179,8 +179,15 @@ public sealed record SolidLayer : Ring
     /// <summary>Value of the <c>construction</c> field.</summary>
     public const string ConstructionName = "solid layer";
 
+    /// <summary>Thinner than this it is a veneer, mm: it is cut with a knife and follows what it is glued to. Common practice, no source.</summary>
+    public const double VeneerBelow = 3;
+
     /// <summary>Its wood.</summary>
     public required string Wood { get; init; }
+
+    /// <summary>Whether it is a veneer.</summary>
+    [JsonIgnore]
+    public bool IsVeneer => Thickness.Millimetres < VeneerBelow;
 
     /// <inheritdoc/>
     [JsonIgnore]

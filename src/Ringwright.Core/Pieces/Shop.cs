@@ -74,6 +74,13 @@ public sealed record Saw
     /// <summary>Shortest rest of the board that can still be held safely; never sawn.</summary>
     public Length HoldingLength { get; init; } = Length.FromMillimetres(75);
 
+    /// <summary>Width, from teeth to back, of the blade that saws inside circles; <see cref="UsualNarrowBlade"/> when absent.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? NarrowBlade { get; init; }
+
+    /// <summary>A plain scroll-saw blade for wood of 15 to 25 mm. Common practice, no source.</summary>
+    public static Length UsualNarrowBlade { get; } = Length.FromMillimetres(2);
+
     /// <summary>Fields this version does not know, kept and written back.</summary>
     [JsonExtensionData]
     public IDictionary<string, JsonElement>? Unknown { get; init; }
@@ -117,6 +124,10 @@ public sealed record BoardStock
 {
     /// <summary>Length of one board or strip.</summary>
     public Length Length { get; init; } = Length.FromMillimetres(400);
+
+    /// <summary>Width of one board whose edges are planed true; absent when boards of any width can be had.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? Width { get; init; }
 
     /// <summary>Fields this version does not know, kept and written back.</summary>
     [JsonExtensionData]

@@ -8,6 +8,50 @@ public static class Cautions
 {
     private const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
 
+    /// <summary>All cautions for the work that <paramref name="plan"/> asks for, each once.</summary>
+    public static ImmutableArray<string> For(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        IEnumerable<string> all =
+        [
+            .. plan.Rings.Any(r => !r.Batches.IsEmpty) ? For(plan.Shop.Sled.Kind) : [],
+            .. plan.Rings.Any(r => r.Board is not null) ? ForTiltedRings : [],
+            .. plan.Rings.Any(r => r.Ring is SolidLayer { IsVeneer: false }) ? ForRounds : [],
+            .. plan.Rings.Any(r => r.Ring is SolidLayer { IsVeneer: true }) ? ForVeneer : [],
+        ];
+        return [.. all.Where(c => c != Manual).Distinct(), Manual];
+    }
+
+    /// <summary>Cautions for sawing a round out of a board.</summary>
+    public static ImmutableArray<string> ForRounds { get; } =
+    [
+        "Bandsaw: guide and guard just above the wood, a blade narrow enough for the curve, hands out of the blade's line and 150 mm (6 in) from it.",
+        "Saw off the corners first and run relief cuts to the line. Stop the saw before you back out of a long curve: a blade drawn back leaves its wheels.",
+        "The wood lies flat on the table along the whole cut. A warped or round piece that can roll is grabbed and thrown.",
+        "On a centre pin: clamp the pin's board to the table, and let no part of the hand follow the round past the blade.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for sawing rings out of a board with a tilted table.</summary>
+    public static ImmutableArray<string> ForTiltedRings { get; } =
+    [
+        "On a tilted table wood slides down towards the blade or away from it: lock the tilt, keep a ledge on the low side, and stand where nothing can push you in.",
+        "The hold-down and the upper guide no longer meet the wood squarely: set them anew and turn the blade by hand once around before the motor runs.",
+        "Start holes: clamp the disc to the drill's tilted table; a drill that enters a slope wanders, so start with a small one.",
+        "Inside cuts: unplug the saw whenever the blade is threaded or freed. Never back out of a curve with the saw running.",
+        "Thin rings break: feed gently, fingers beside the line and never in front of the blade, and let the blade stop before you lift a ring off.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for cutting and pressing veneer.</summary>
+    public static ImmutableArray<string> ForVeneer { get; } =
+    [
+        "Knife: sharp, along a template that is held down with clamps, drawn past the body, the other hand behind the cut.",
+        "Several light strokes; at the end of the grain cut towards the middle, or the edge splits off.",
+        "Glue: read its sheet, air the room, gloves where it asks for them.",
+        Manual,
+    ];
+
     /// <summary>Cautions for sawing and sanding wedges with a sled of <paramref name="kind"/>.</summary>
     public static ImmutableArray<string> For(SledKind kind) =>
     [

@@ -32,6 +32,12 @@ internal sealed class FigureBook
     /// <summary>The value known as <paramref name="symbol"/> now.</summary>
     public double Value(string symbol) => _inputs[symbol].Value;
 
+    /// <summary>Whether there is such a figure.</summary>
+    public bool Has(string name) => _figures.Any(f => f.Name == name);
+
+    /// <summary>The value that is known under a symbol.</summary>
+    public double Known(string symbol) => _inputs[symbol].Value;
+
     /// <summary>Makes a value known under its symbol.</summary>
     public double Know(string symbol, string meaning, double value, Quantity quantity)
     {
@@ -61,6 +67,8 @@ internal sealed class FigureBook
 internal static class Sources
 {
     public const string Geometry = "plane geometry of the regular polygon (Machinery's Handbook, table of regular polygons)";
+    public const string Layer = "sum of the sizes; common practice, no source";
+    public const string Cones = "plane geometry of two cones around one axis";
     public const string SineBar = "sine-bar rule, height = length · sin(angle) (Machinery's Handbook, from memory)";
     public const string SawGeometry = "plane geometry of a slanted cut of width k";
     public const string Binomial = "binomial distribution, each wedge lost by itself";

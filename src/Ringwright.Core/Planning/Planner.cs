@@ -15,22 +15,25 @@ public static class Planner
         PieceCheck.Check(piece);
         ShopCheck.Check(shop);
         TurnedForm? form = piece.Shape is Shape shape ? TurnedForm.Of(shape) : null;
-        ImmutableArray<RingPlan> rings = [.. Sizing.Of(piece, form).Select(ring => PlanRing(ring, shop))];
+        ImmutableArray<Ring> sized = Sizing.Of(piece, form);
+        IReadOnlyDictionary<string, RingPlan> fromBoards = BoardRings.Plan(sized, shop);
+        ImmutableArray<RingPlan> rings = [.. sized.Select((ring, i) => fromBoards.GetValueOrDefault(ring.Name) ?? PlanRing(ring, sized, i, shop))];
         if (form is not null) rings = ShapeFindings.Add(rings, form, piece);
         return new(piece, shop, rings, form, PieceFigures.Of(rings, form), Verdicts.Of(rings));
     }
 
-    private static RingPlan PlanRing(Ring ring, Shop shop) => ring switch
+    private static RingPlan PlanRing(Ring ring, ImmutableArray<Ring> all, int index, Shop shop) => ring switch
     {
         WedgeDisc or SegmentRing => ClosedRing.Plan(ring, shop),
         OpenRing open => OpenSegments.Plan(open, shop),
         MixedRing mixed => MixedSegments.Plan(mixed, shop),
         StaveRing => throw NotPlanned(ring),
         LaminatedRing => throw NotPlanned(ring),
-        BoardRing => throw NotPlanned(ring),
-        SolidLayer => throw NotPlanned(ring),
+        SolidLayer layer => PlainLayer.Plan(layer, Beside(all, index), shop),
         _ => throw NotPlanned(ring),
     };
 
-    private static BadInputException NotPlanned(Ring ring) => new($"ring {ring.Name}, construction", "this version does not plan it", "a wedge disc, a segment ring, an open ring or a mixed ring can be planned");
+    private static IEnumerable<Ring> Beside(ImmutableArray<Ring> all, int index) => all.Where((_, i) => Math.Abs(i - index) == 1);
+
+    private static BadInputException NotPlanned(Ring ring) => new($"ring {ring.Name}, construction", "this version does not plan it", "one of the constructions in docs/schema is needed");
 }

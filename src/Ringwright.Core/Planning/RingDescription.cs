@@ -17,6 +17,7 @@ public static class RingDescription
             WedgeDisc => Sentence.Of("Disc of {0} wedges, {1}", around, outside),
             MixedRing { InnerDiameter: Length inside } mixed when mixed.Parts.Any(p => p.IsSpacer) => Sentence.Of("Ring of {0} segments and {3} spacers, {1} outside, {2} inside",
                 around, outside, Measured.Length(inside.Millimetres), Measured.Count(mixed.Repeats * mixed.Parts.Count(p => p.IsSpacer))),
+            SolidLayer { IsVeneer: true } => Sentence.Of($"Veneer of {Sentence.Escape(ring.Cycle[0])}, {{0}}, {{1}} thick", outside, Measured.Length(ring.Thickness.Millimetres)),
             SolidLayer => Sentence.Of($"Layer of {Sentence.Escape(ring.Cycle[0])}, {{0}}, {{1}} high", outside, Measured.Length(ring.Thickness.Millimetres)),
             IHollowRing { InnerDiameter: Length inside } => Sentence.Of(Kind(ring) + ", {1} outside, {2} inside", around, outside, Measured.Length(inside.Millimetres)),
             _ => Sentence.Of(Kind(ring) + ", {1}", around, outside),

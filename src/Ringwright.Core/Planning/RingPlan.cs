@@ -27,11 +27,16 @@ public sealed record RingPlan(
     /// <summary>The strips of even thickness between its wedges; empty for most rings.</summary>
     public ImmutableArray<SpacerBatch> Spacers { get; init; } = [];
 
+    /// <summary>The flat board it is sawn out of with others; null when it is not.</summary>
+    public BoardGroupPlan? Board { get; init; }
+
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
-    public WedgeGeometry Glued => Batches[0].Glued;
+    /// <exception cref="BadInputException">The ring has no wedges of its own.</exception>
+    public WedgeGeometry Glued => First.Glued;
 
     /// <summary>The first batch's wedges as sawn, and how they lie in the strip.</summary>
-    public StripLayout Strip => Batches[0].Strip;
+    /// <exception cref="BadInputException">The ring has no wedges of its own.</exception>
+    public StripLayout Strip => First.Strip;
 
     /// <summary>Wood of the glued blank before turning, mm³.</summary>
     public double BlankVolume => BlankVolumes.Of(this);
@@ -56,6 +61,12 @@ public sealed record RingPlan(
 
     /// <summary>The figure called <paramref name="name"/>, or null.</summary>
     public Figure? Find(string name) => Figures.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    private WedgeBatch First => Batches.IsEmpty ? throw NoWedges() : Batches[0];
+
+    private BadInputException NoWedges() => Board is not null
+        ? new($"ring {Ring.Name}", $"it is sawn out of {Board.Name}, whose wedges are planned with ring {Board.Carrier.Name}", "choose that ring")
+        : new($"ring {Ring.Name}", "it is one piece of wood, so there are no wedges to saw or to fit", "a ring of segments has some");
 }
 
 /// <summary>What one ring needs of one wood. Lengths in mm.</summary>

@@ -11,7 +11,7 @@ internal static class Verdicts
         if (worst is not null) return worst.Sentence with { Template = (rings.Length > 1 ? Sentence.Escape(worst.Ring) + ": " : "") + worst.Sentence.Template };
         return Riskiest(rings, "It closes at the first try with a chance of {0}", "chance-to-close")
             ?? Riskiest(rings, "Its gaps look even, laid from spacer to spacer, with a chance of {0}", "chance-even")
-            ?? Sentence.Of("No joint of it has to close at an angle, and nothing speaks against it.");
+            ?? Sentence.Of("It has no joints of its own that must close: cut to the line and keep both faces flat.");
     }
 
     private static Sentence? Riskiest(ImmutableArray<RingPlan> rings, string what, string chance)

@@ -1,4 +1,5 @@
 using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Sheets;
@@ -23,16 +24,9 @@ public static class JobSheet
         foreach (RingPlan ring in plan.Rings)
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);
-            OverviewSheet.Add(packet, job);
-            foreach (RingJob batch in job.Batches)
-            {
-                SettingsSheet.Add(packet, batch);
-                CuttingSheet.Add(packet, batch);
-            }
-
-            StepsSheet.Add(packet, job);
-            foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch, correction ?? PrintCorrection.None);
-            FitSheet.Add(packet, job);
+            if (!ring.Batches.IsEmpty) AddWedges(packet, job, correction ?? PrintCorrection.None);
+            if (ring.Board is not null && !ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
+            if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
 
         return packet;
@@ -49,6 +43,20 @@ public static class JobSheet
         ArgumentNullException.ThrowIfNull(plan);
         DocumentInfo info = new($"{plan.Piece.Name}: job sheets", $"{plan.Rings.Length} rings", date);
         PdfWriter.Write(Packet(plan, style, paper, date).Pages(), info, output);
+    }
+
+    private static void AddWedges(Packet packet, RingJob job, PrintCorrection correction)
+    {
+        OverviewSheet.Add(packet, job);
+        foreach (RingJob batch in job.Batches)
+        {
+            SettingsSheet.Add(packet, batch);
+            CuttingSheet.Add(packet, batch);
+        }
+
+        StepsSheet.Add(packet, job);
+        foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch, correction);
+        FitSheet.Add(packet, job);
     }
 
     private static string Version => typeof(JobSheet).Assembly.GetName().Version?.ToString(3) ?? "";

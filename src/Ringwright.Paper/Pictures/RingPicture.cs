@@ -51,6 +51,8 @@ public sealed class RingPicture
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
+        if (plan.Ring is SolidLayer) return LayerPicture.Draw(plan, style, room, coloured);
+        if (plan.Batches.IsEmpty) return BoardRingPicture.Draw(plan, style, room, coloured);
         ImmutableArray<LaidOutline> pieces = LaidOutline.Of(plan);
         RingLines lines = new(pieces, whole: true);
         return ScaledPicture.Largest(2 * lines.Reach, room, scale => new RingPicture(plan, pieces, lines, style, scale, coloured).Draw());

@@ -1,5 +1,6 @@
 using System.Globalization;
 using MathNet.Numerics.Distributions;
+using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Tests.Planning;
 
@@ -34,6 +35,18 @@ internal sealed class FormulaReader
             var tried = new Dictionary<string, double>(values) { ["m"] = m };
             return Evaluate(sides[0], tried) >= Evaluate(sides[1], tried);
         });
+    }
+
+    /// <summary>Puts the printed inputs of every figure into its printed formula.</summary>
+    public static void AssertAll(RingPlan plan)
+    {
+        foreach (Figure figure in plan.Figures)
+        {
+            Assert.True(double.IsFinite(figure.Value), figure.Name);
+            if (!figure.Why.Evaluates) continue;
+            double value = Evaluate(figure.Why.Formula, figure.Why.Inputs.ToDictionary(i => i.Symbol, i => i.Value));
+            Assert.True(Math.Abs(value - figure.Value) <= 1e-9 * Math.Max(1, Math.Abs(figure.Value)), $"{figure.Name} = {figure.Value}, but {figure.Why.Formula} = {value}");
+        }
     }
 
     private char Next => _at < _text.Length ? _text[_at] : '\0';
@@ -104,6 +117,7 @@ internal sealed class FormulaReader
             "sin" => Math.Sin(first),
             "cos" => Math.Cos(first),
             "tan" => Math.Tan(first),
+            "atan" => Math.Atan(first),
             "sqrt" => Math.Sqrt(first),
             "Φ" => Normal.CDF(0, 1, first),
             "ceil" => Math.Ceiling(first),

@@ -1,0 +1,49 @@
+using System.Text.Json;
+
+namespace Ringwright.Cli.Tests;
+
+/// <summary>A plain layer and the rings of one board, from the shell.</summary>
+public sealed class FlatLayerTests : IDisposable
+{
+    private static readonly string Bowl = Path.Combine(Runs.Examples, "board-bowl.json");
+    private readonly Runs _runs = new();
+
+    public void Dispose() => _runs.Dispose();
+
+    [Fact]
+    public void The_bowl_is_planned_with_one_tilt_and_all_its_files()
+    {
+        (int code, string output, string complaints) = Runs.Run("plan", Bowl, "--out", _runs.At("out"));
+        Assert.Equal((0, ""), (code, complaints));
+        Assert.Contains("3 rings come out of Board A, all cuts at 37°", output, StringComparison.Ordinal);
+        Assert.Contains("Saw the round to", output, StringComparison.Ordinal);
+        Assert.Contains("On a tilted table", output, StringComparison.Ordinal);
+        string[] list = File.ReadAllLines(_runs.At("out/board-bowl.cut-list.csv"));
+        Assert.Equal(["Base,walnut", "Rim,cherry"], list[1..].Select(row => string.Join(',', row.Split(',')[..2])));
+        Assert.EndsWith("85.4,6.5,,,,", list[1], StringComparison.Ordinal);
+        using JsonDocument plan = JsonDocument.Parse(File.ReadAllText(_runs.At("out/board-bowl.plan.json")));
+        Assert.Equal(4, plan.RootElement.GetProperty("rings").GetArrayLength());
+        Assert.True(File.Exists(_runs.At("out/board-bowl.ring-2.svg")));
+    }
+
+    [Theory]
+    [InlineData("simulate", "Base", "one piece of wood")]
+    [InlineData("fit", "Base", "one piece of wood")]
+    [InlineData("simulate", "Middle", "planned with ring Rim")]
+    [InlineData("fit", "Middle", "planned with ring Rim")]
+    public void What_has_no_wedges_says_so_in_one_sentence(string command, string ring, string says)
+    {
+        (int code, _, string complaints) = Runs.Run(command, Bowl, "--ring", ring);
+        Assert.NotEqual(0, code);
+        Assert.Contains(says, complaints, StringComparison.Ordinal);
+        Assert.Single(complaints.Trim().Split('\n'));
+    }
+
+    [Fact]
+    public void The_tilt_is_explained()
+    {
+        (int code, string output, _) = Runs.Run("explain", Bowl, "step", "--ring", "Middle");
+        Assert.Equal(0, code);
+        Assert.Contains("T·tan(θ)", output, StringComparison.Ordinal);
+    }
+}
