@@ -5,19 +5,18 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Bench;
 
 /// <summary>
-/// The dry fit as one linear programme for GLOP: small motions of all wedges from their places in the even ring, corners
+/// The dry fit as one linear programme: small motions of all wedges from their places in the even ring, corners
 /// of neighbours kept outside each other's faces, least perimeter of the polygon that circumscribes the outer corners with
 /// two sides for each wedge.
 /// </summary>
 internal static class BandProgramme
 {
-    /// <summary>Unit of the motions, mm; in whole millimetres GLOP gives some rings up as abnormal.</summary>
-    private const double Unit = 0.01;
-
-    /// <summary>The least band, mm; NaN when the programme has no answer.</summary>
-    internal static double Solve(FitWedge[] wedges)
+    /// <summary>The least band, mm; NaN when the solver gives up, which both do with some rings.</summary>
+    /// <param name="wedges">The ring.</param>
+    /// <param name="by">A solver of OR-Tools, GLOP or CLP.</param>
+    internal static double Solve(FitWedge[] wedges, string by)
     {
-        using Solver solver = Solver.CreateSolver("GLOP");
+        using Solver solver = Solver.CreateSolver(by);
         int n = wedges.Length;
         double apothem = wedges.Average(w => Rim(w)) / 2 / Math.Tan(Math.PI / n);
         Body[] bodies = [.. wedges.Select((w, i) => new Body(solver, w, 2 * Math.PI * i / n, apothem, fixedHere: i == 0))];
@@ -37,33 +36,36 @@ internal static class BandProgramme
     {
         int sides = 2 * bodies.Length;
         double weight = 2 * Math.Tan(Math.PI / sides);
+        double even = 0;
         Objective objective = solver.Objective();
         for (int m = 0; m < sides; m++)
         {
             Vector2D u = Vector2D.AtAngle(2 * Math.PI * m / sides);
-            Variable support = solver.MakeNumVar(0, 1e4 / Unit, "");
-            objective.SetCoefficient(support, weight);
-            foreach (int i in new[] { (m / 2) - 1, m / 2, (m / 2) + 1 })
+            Body[] near = [.. new[] { (m / 2) - 1, m / 2, (m / 2) + 1 }.Select(i => bodies[(i + bodies.Length) % bodies.Length])];
+            double reach = near.Max(b => b.Corners[1..3].Max(p => p.Dot(u)));
+            even += weight * reach;
+            Variable farther = solver.MakeNumVar(-10, 10, "");
+            objective.SetCoefficient(farther, weight);
+            foreach (Body body in near)
             {
-                Body body = bodies[(i + bodies.Length) % bodies.Length];
-                foreach (int k in new[] { 1, 2 })
+                foreach (Vector2D p in body.Corners[1..3])
                 {
-                    Constraint row = solver.MakeConstraint(body.Corners[k].Dot(u) / Unit, double.PositiveInfinity);
-                    row.SetCoefficient(support, 1);
-                    body.AddMotion(row, body.Corners[k], u, -1);
+                    Constraint row = solver.MakeConstraint((p.Dot(u) - reach), double.PositiveInfinity);
+                    row.SetCoefficient(farther, 1);
+                    body.AddMotion(row, p, u, -1);
                 }
             }
         }
 
         objective.SetMinimization();
-        return solver.Solve() == Solver.ResultStatus.OPTIMAL ? Unit * objective.Value() : double.NaN;
+        return solver.Solve() == Solver.ResultStatus.OPTIMAL ? even + objective.Value() : double.NaN;
     }
 
     private static void KeepApart(Solver solver, Body corner, int k, Body face, int f, int g)
     {
         Vector2D p = corner.Corners[k];
         HalfPlane inside = HalfPlane.LeftOf(face.Corners[f], face.Corners[g]);
-        Constraint row = solver.MakeConstraint(-inside.Distance(p) / Unit, double.PositiveInfinity);
+        Constraint row = solver.MakeConstraint(-inside.Distance(p), double.PositiveInfinity);
         corner.AddMotion(row, p, inside.Normal, 1);
         face.AddMotion(row, p, inside.Normal, -1);
     }
@@ -76,7 +78,7 @@ internal static class BandProgramme
 
         public Body(Solver solver, FitWedge wedge, double angle, double apothem, bool fixedHere)
         {
-            double far = fixedHere ? 0 : 10 / Unit;
+            double far = fixedHere ? 0 : 10;
             _motion = [solver.MakeNumVar(-far, far, ""), solver.MakeNumVar(-far, far, ""), solver.MakeNumVar(-far, far, "")];
             _origin = Vector2D.Polar(apothem - wedge.Bottom.Vertices[1].X, angle);
             Corners = [.. wedge.Bottom.Vertices.Select(p => _origin + p.Rotated(angle))];

@@ -7,6 +7,7 @@ namespace Ringwright.Bench;
 internal sealed class FitBench : IBench
 {
     private const int Discs = 10;
+    private static readonly string[] Peers = ["GLOP", "CLP"];
 
     public string Name => "fit";
 
@@ -28,13 +29,14 @@ internal sealed class FitBench : IBench
         Contest.Write(output,
         [
             Way.Short("ours, until it settles", times, () => solver.Solve(ring)),
-            Way.Of("GLOP, linearised once about the even ring", () => BandProgramme.Solve(ring)),
+            .. Peers.Select(peer => Way.Of($"{peer}, linearised once about the even ring", () => BandProgramme.Solve(ring, peer), Band(BandProgramme.Solve(ring, peer)))),
         ]);
-        (double linear, double band) = (BandProgramme.Solve(ring), solver.Solve(ring).BandLength);
         output.WriteLine();
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Band: ours {band:0.0000} mm, linearised {linear:0.0000} mm."));
+        output.WriteLine($"Ours: {Band(solver.Solve(ring).BandLength)}.");
         output.WriteLine();
     }
+
+    private static string Band(double band) => double.IsNaN(band) ? "gave up" : string.Create(CultureInfo.InvariantCulture, $"band {band:0.0000} mm");
 
     private static void Points(TextWriter output)
     {
