@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -13,7 +12,7 @@ internal static class Findings
     // Common practice, no source: an opening below 1/8 in is good for a disc that is not bored.
     private const double GoodOpening = 3.2;
 
-    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ImmutableArray<WoodNeed> woods, ClosingBudget budget, Shop shop, FigureBook book)
+    public static IEnumerable<Finding> Of(Ring ring, WedgeGeometry glued, StripLayout strip, ClosingBudget budget, Shop shop, FigureBook book)
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
