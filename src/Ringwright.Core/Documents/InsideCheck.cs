@@ -93,9 +93,14 @@ internal static class InsideCheck
         if (outer.Radius(from, Side.Above) <= inner.Radius(from, Side.Above)) return from;
         if (outer.Radius(to, Side.Below) <= inner.Radius(to, Side.Below)) return to;
         double middle = (from + to) / 2;
-        if (to - from < 1e-6) return middle;
+        bool parted = Least(outer, middle) <= Most(inner, middle); // at a step also the wood below against the hollow above
+        if (to - from < 1e-6 || parted) return middle;
         return Crossing(outer, inner, from, middle) ?? Crossing(outer, inner, middle, to);
     }
+
+    private static double Least(WallLine line, double z) => Math.Min(line.Radius(z, Side.Below), line.Radius(z, Side.Above));
+
+    private static double Most(WallLine line, double z) => Math.Max(line.Radius(z, Side.Below), line.Radius(z, Side.Above));
 
     private static (double From, double To)? Closed(TurnedForm form, WallLine inner)
     {
