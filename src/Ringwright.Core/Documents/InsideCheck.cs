@@ -34,6 +34,7 @@ internal static class InsideCheck
     {
         if (shape.Inside is null) return;
         WallLine inner = form.InnerLine;
+        if (inner.IsEmpty && shape.Inside is not Wall) throw new BadInputException("inside", "it has no width anywhere", "give it a diameter, or leave the piece solid");
         if (inner.IsEmpty) throw new BadInputException("wall, thickness", "it is as thick as the piece everywhere, so nothing is hollow", "make it thinner, the floor lower, or the piece solid");
         if (shape.Inside is not Wall && Crossing(form.OuterCurve.Line, inner, inner.Bottom, Math.Min(inner.Top, form.Top)) is double z)
             throw new BadInputException("inside", $"at height {Mm(z)} it is not smaller than the outside of {Mm(2 * form.Outer(z))}", "leave wood between them");

@@ -37,6 +37,7 @@ public class ShapeCheckTests
         { Good with { Inside = new Hollow { Points = [At(0, 10), At(125, 40), At(100, 80)] } }, "inside: at height" },
         { Good with { Inside = new Hollow { Points = [At(40, 10), At(50, 40)] } }, "inside: the hollow from height 10 mm to 40 mm is closed" },
         { Good with { Inside = new Hollow { Points = [At(40, 90), At(50, 95)] } }, "inner curve, point 1, height: 90 mm is not below the top" },
+        { Good with { Inside = new Hollow { Points = [At(0, 10), At(0, 80)] } }, "inside: it has no width anywhere" },
         { Good with { Inside = new Hollow { Points = [At(40, 10)] } }, "inner curve: it has 1 points" },
         { Good with { Holding = Hold(HoldingKind.Tenon, 101, 5) }, "tenon, diameter: 101 mm is wider than the foot of 100 mm" },
         { Good with { Holding = Hold(HoldingKind.Recess, 100, 5) }, "recess, diameter: 100 mm is wider than the foot of 100 mm" },
