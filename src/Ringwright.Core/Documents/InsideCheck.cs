@@ -34,6 +34,7 @@ internal static class InsideCheck
     {
         if (shape.Inside is null) return;
         WallLine inner = form.InnerLine;
+        if (inner.IsEmpty && shape.Inside is not Wall) throw new BadInputException("inside", "it has no width anywhere", "give it a diameter, or leave the piece solid");
         if (inner.IsEmpty) throw new BadInputException("wall, thickness", "it is as thick as the piece everywhere, so nothing is hollow", "make it thinner, the floor lower, or the piece solid");
         if (shape.Inside is not Wall && Crossing(form.OuterCurve.Line, inner, inner.Bottom, Math.Min(inner.Top, form.Top)) is double z)
             throw new BadInputException("inside", $"at height {Mm(z)} it is not smaller than the outside of {Mm(2 * form.Outer(z))}", "leave wood between them");
@@ -93,9 +94,14 @@ internal static class InsideCheck
         if (outer.Radius(from, Side.Above) <= inner.Radius(from, Side.Above)) return from;
         if (outer.Radius(to, Side.Below) <= inner.Radius(to, Side.Below)) return to;
         double middle = (from + to) / 2;
-        if (to - from < 1e-6) return middle;
+        bool parted = Least(outer, middle) <= Most(inner, middle); // at a step also the wood below against the hollow above
+        if (to - from < 1e-6 || parted) return middle;
         return Crossing(outer, inner, from, middle) ?? Crossing(outer, inner, middle, to);
     }
+
+    private static double Least(WallLine line, double z) => Math.Min(line.Radius(z, Side.Below), line.Radius(z, Side.Above));
+
+    private static double Most(WallLine line, double z) => Math.Max(line.Radius(z, Side.Below), line.Radius(z, Side.Above));
 
     private static (double From, double To)? Closed(TurnedForm form, WallLine inner)
     {

@@ -41,6 +41,7 @@ public static class ShapeCheck
             PieceCheck.Between($"{place}, diameter", point.Diameter, smallest, PieceCheck.LargestSize);
             PieceCheck.Between($"{place}, height", point.Height, 0, PieceCheck.LargestSize);
             if (i > 0) Follow(place, points[i - 1], point);
+            if (i > 1) GoOn(place, points[i - 2], points[i - 1], point);
         }
     }
 
@@ -50,6 +51,15 @@ public static class ShapeCheck
             throw new BadInputException($"{place}, height", $"{point.Height} is lower than the point before at {before.Height}", "heights never fall from point to point");
         if (point.Height == before.Height && point.Diameter == before.Diameter)
             throw new BadInputException(place, $"it is at the same place as the point before, {point.Diameter} across at {point.Height}", "move or remove one of them");
+    }
+
+    // Out and back at one height is a groove or a fin without any height.
+    private static void GoOn(string place, ShapePoint first, ShapePoint second, ShapePoint point)
+    {
+        if (first.Height != point.Height) return;
+        double before = second.Diameter.Millimetres - first.Diameter.Millimetres, after = point.Diameter.Millimetres - second.Diameter.Millimetres;
+        if (before * after < 0)
+            throw new BadInputException(place, $"at height {point.Height} the curve runs from {first.Diameter} to {second.Diameter} and back to {point.Diameter}", "a step goes one way; give the point a height of its own");
     }
 
     private static void CheckHolding(Holding holding, ShapePoint foot)

@@ -44,8 +44,8 @@ internal abstract class WallArc(double from, double to)
     /// <summary>The part of it over [<paramref name="from"/>, <paramref name="to"/>].</summary>
     public abstract WallArc Cut(double from, double to);
 
-    /// <summary>Radius and direction at height <paramref name="z"/> within it.</summary>
-    public ArcPoint At(double z) => AtParameter(ParameterAt(z));
+    /// <summary>Radius and direction at exactly the height <paramref name="z"/> within it.</summary>
+    public ArcPoint At(double z) => AtParameter(ParameterAt(z)) with { Height = z };
 
     /// <summary>Its moments over [<paramref name="z0"/>, <paramref name="z1"/>] within it.</summary>
     public Moments Moments(double z0, double z1)

@@ -118,7 +118,7 @@ internal sealed class WallLine
     private static double Triangle(in ArcPoint low, in ArcPoint high)
     {
         var chord = new Vector2D(high.Radius - low.Radius, high.Height - low.Height);
-        double length = chord.Length, straight = Same * length;
+        double length = chord.Length, straight = Same * Math.Max(1, length);
         double first = chord.Cross(low.Tangent), second = high.Tangent.Cross(chord);
         if (Math.Abs(first) <= straight && Math.Abs(second) <= straight) return 0;
         if (first * second < 0) return double.PositiveInfinity;

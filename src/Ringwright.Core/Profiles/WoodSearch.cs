@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
 
 namespace Ringwright.Core.Profiles;
@@ -22,15 +23,24 @@ internal static class WoodSearch
     public static ThinnestWood Thinnest(ProfileCurve outer, WallLine inner, double recess)
     {
         ThinnestWood best = new(double.PositiveInfinity, default, default);
-        foreach (WallArc arc in inner.Arcs) best = AlongArc(outer, arc, best);
+        ImmutableArray<CurveSpan> walls = [.. outer.Spans.Where(s => !IsMouth(s, outer, inner))];
+        foreach (WallArc arc in inner.Arcs) best = AlongArc(walls, arc, best);
         if (inner.Bottom > outer.Bottom) best = Thinner(best, Upright(outer.Bottom + recess, inner.Bottom));
         if (inner.Top < outer.Top) best = Thinner(best, Upright(outer.Top, inner.Top));
         return best;
     }
 
+    // Where the hollow opens through a level face, that face meets its edge; the distance there is nought and means nothing.
+    private static bool IsMouth(CurveSpan span, ProfileCurve outer, WallLine inner)
+    {
+        if (!span.Level) return false;
+        double mouth = span.End.Y == outer.Top ? inner.Radius(outer.Top, Side.Below) : span.End.Y == outer.Bottom ? inner.Radius(outer.Bottom, Side.Above) : 0;
+        return mouth > Math.Min(span.Start.X, span.End.X);
+    }
+
     // Even places first. Moving along the wall by some length changes the distance by no more than that length, so only stretches
     // that could still go below the best are searched.
-    private static ThinnestWood AlongArc(ProfileCurve outer, WallArc arc, ThinnestWood best)
+    private static ThinnestWood AlongArc(ImmutableArray<CurveSpan> outer, WallArc arc, ThinnestWood best)
     {
         Span<ThinnestWood> found = stackalloc ThinnestWood[PlacesPerArc + 1];
         for (int i = 0; i <= PlacesPerArc; i++)
@@ -51,7 +61,7 @@ internal static class WoodSearch
         return best;
     }
 
-    private static ThinnestWood Golden(ProfileCurve outer, WallArc arc, double low, double high)
+    private static ThinnestWood Golden(ImmutableArray<CurveSpan> outer, WallArc arc, double low, double high)
     {
         double first = low + (GoldenShare * (high - low)), second = high - (GoldenShare * (high - low));
         ThinnestWood atFirst = From(outer, arc, first), atSecond = From(outer, arc, second);
@@ -74,10 +84,10 @@ internal static class WoodSearch
         return Thinner(atFirst, atSecond);
     }
 
-    private static ThinnestWood From(ProfileCurve outer, WallArc arc, double z)
+    private static ThinnestWood From(ImmutableArray<CurveSpan> outer, WallArc arc, double z)
     {
         var inside = new Vector2D(arc.Radius(z), z);
-        Vector2D outside = NearestPoint.On(outer.Spans, inside);
+        Vector2D outside = NearestPoint.On(outer, inside);
         return new((outside - inside).Length, outside, inside);
     }
 

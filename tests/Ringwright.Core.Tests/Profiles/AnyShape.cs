@@ -41,6 +41,20 @@ internal static class AnyShape
     public static ShapePoint[] Circle(double radius, double across, double up, double from, double to, int count) =>
         [.. Enumerable.Range(0, count).Select(i => from + ((to - from) * i / (count - 1))).Select(a => At(2 * (across + (radius * Math.Cos(a))), up + (radius * Math.Sin(a))))];
 
+    /// <summary>Whether it passes the check.</summary>
+    public static bool IsGood(Shape shape)
+    {
+        try
+        {
+            ShapeCheck.Check(shape);
+            return true;
+        }
+        catch (BadInputException)
+        {
+            return false;
+        }
+    }
+
     private static ImmutableArray<ShapePoint> Curve((double Diameter, double Rise, bool Sharp, int Kind)[] points)
     {
         double height = 0;
@@ -66,18 +80,5 @@ internal static class AnyShape
             from share in Gen.Double[0.2, 0.9].Array[outer.Length]
             select (Inside?)new Hollow { Points = [.. outer.Select((p, i) => At(share[i] * p.Diameter.Millimetres, p.Height.Millimetres, p.Sharp))] };
         return Gen.OneOf(even, changing, bore, drawn, Gen.Const((Inside?)null));
-    }
-
-    private static bool IsGood(Shape shape)
-    {
-        try
-        {
-            ShapeCheck.Check(shape);
-            return true;
-        }
-        catch (BadInputException)
-        {
-            return false;
-        }
     }
 }

@@ -123,5 +123,5 @@ public class InnerWallTests
                 Assert.Equal(Math.Max(0, BruteForce.Inner(form.OuterCurve, thickness, z)), form.Inner(z), 7);
             }
         },
-        iter: 100);
+        iter: 60);
 }

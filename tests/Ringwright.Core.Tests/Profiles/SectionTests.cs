@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Ringwright.Core.Geometry;
+using Ringwright.Core.Pieces;
 using Ringwright.Core.Profiles;
 using Ringwright.Core.Turning;
 using static Ringwright.Core.Tests.Profiles.AnyShape;
@@ -49,6 +50,21 @@ public class SectionTests
             for (int i = 1; i < levels.Length; i++) KeepsTolerance(form, levels[i - 1], levels[i], tolerance);
         },
         iter: 100);
+
+    /// <summary>Straight walls between corners need no level of their own, wherever rounding puts the corners.</summary>
+    [Fact]
+    public void Straight_walls_get_no_needless_levels() => Outer.Select(points => points.Select(p => p with { Sharp = true }).ToImmutableArray()).Sample(
+        points =>
+        {
+            var shape = new Shape { Outer = points, Inside = new Bore { Diameter = Mm(5) } };
+            if (points[0].Height == points[^1].Height || !IsGood(shape)) return;
+            var form = TurnedForm.Of(shape);
+            Assert.InRange(form.SectionWithin(form.Bottom, form.Top, 0.01).Levels.Length, 2, LevelsOf(points));
+        });
+
+    // Two for a step between its faces, one for a step at the bottom or top and for every other point.
+    private static int LevelsOf(ImmutableArray<ShapePoint> points) => points.GroupBy(p => p.Height.Millimetres)
+        .Sum(g => g.Key > points[0].Height.Millimetres && g.Key < points[^1].Height.Millimetres ? Math.Min(2, g.Count()) : 1);
 
     private static void KeepsTolerance(TurnedForm form, WallLevel low, WallLevel high, double tolerance)
     {

@@ -20,6 +20,7 @@ public class ShapeCheckTests
         { Good with { Outer = [At(-100, 0), At(10, 50)] }, "outer curve, point 1, diameter: -100 mm cannot be" },
         { Good with { Outer = [At(100, -1), At(10, 50)] }, "outer curve, point 1, height: -1 mm cannot be" },
         { Good with { Outer = [At(100, 0), At(100, 0), At(90, 40)] }, "outer curve, point 2: it is at the same place" },
+        { Good with { Outer = [At(100, 0), At(100, 20), At(50, 20), At(90, 20), At(90, 40)] }, "outer curve, point 4: at height 20 mm the curve runs from 100 mm to 50 mm and back to 90 mm" },
         { Good with { Outer = [At(100, 10), At(60, 10)] }, "outer curve: all its points are at one height" },
         { Good with { Outer = [At(100, 0), null!] }, "outer curve, point 2: it is null" },
         { Good with { Inside = GoodWall with { Thickness = Mm(0) } }, "wall, thickness: 0 mm cannot be" },
@@ -36,6 +37,7 @@ public class ShapeCheckTests
         { Good with { Inside = new Hollow { Points = [At(0, 10), At(125, 40), At(100, 80)] } }, "inside: at height" },
         { Good with { Inside = new Hollow { Points = [At(40, 10), At(50, 40)] } }, "inside: the hollow from height 10 mm to 40 mm is closed" },
         { Good with { Inside = new Hollow { Points = [At(40, 90), At(50, 95)] } }, "inner curve, point 1, height: 90 mm is not below the top" },
+        { Good with { Inside = new Hollow { Points = [At(0, 10), At(0, 80)] } }, "inside: it has no width anywhere" },
         { Good with { Inside = new Hollow { Points = [At(40, 10)] } }, "inner curve: it has 1 points" },
         { Good with { Holding = Hold(HoldingKind.Tenon, 101, 5) }, "tenon, diameter: 101 mm is wider than the foot of 100 mm" },
         { Good with { Holding = Hold(HoldingKind.Recess, 100, 5) }, "recess, diameter: 100 mm is wider than the foot of 100 mm" },
@@ -61,6 +63,15 @@ public class ShapeCheckTests
         {
             Outer = [At(100, 0), At(60, 50), At(100, 100)],
             Inside = new Hollow { Points = [At(90, 0), At(80, 100)] },
+        })).Message, StringComparison.Ordinal);
+
+    /// <summary>Below the step the outside is narrower than the hollow above it, so the step would part the piece in two.</summary>
+    [Fact]
+    public void A_step_that_parts_the_piece_is_found() =>
+        Assert.StartsWith("inside: at height 20 mm", Assert.Throws<BadInputException>(() => ShapeCheck.Check(new Shape
+        {
+            Outer = [At(50, 0), At(50, 20, true), At(120, 20, true), At(120, 40)],
+            Inside = new Hollow { Points = [At(20, 0), At(20, 20, true), At(90, 20, true), At(90, 40)] },
         })).Message, StringComparison.Ordinal);
 
     /// <summary>Every kind over the whole range of sizes, shallow platters and needle-like vases among them.</summary>

@@ -109,6 +109,13 @@ public class TurnedFormTests
         Assert.Equal(5, TurnedForm.Of(new Shape { Outer = [At(60, 0), At(100, 60)], Inside = new Bore { Diameter = Mm(40), Floor = Mm(5) } }).Thinnest()!.Value.Thickness, 9);
     }
 
+    [Fact]
+    public void A_flat_rim_that_the_bore_opens_through_is_no_thin_wood()
+    {
+        var form = TurnedForm.Of(new Shape { Outer = [At(100, 0), At(100, 60, true), At(70, 60)], Inside = new Bore { Diameter = Mm(80), Floor = Mm(12) } });
+        Assert.Equal(10, form.Thinnest()!.Value.Thickness, 9);
+    }
+
     /// <summary>NetTopologySuite's distance between both walls, finely cut; an even wall has its own thickness.</summary>
     [Fact]
     public void The_thinnest_wood_is_what_a_general_library_finds() => Good.Where(s => s.Inside is Bore or Hollow).Sample(
@@ -119,10 +126,12 @@ public class TurnedFormTests
             ImmutableArray<WallLevel> levels = form.SectionWithin(form.Bottom, form.Top, 0.001).Levels;
             WallLevel[] hollow = [.. levels.Where(l => l.Inner > 0)];
             var inner = new LineString([.. hollow.Select(l => new Coordinate(l.Inner, l.Z))]);
-            var outer = new LineString([.. form.OuterCurve.Spans.SelectMany(s => Enumerable.Range(0, 201).Select(i => s.At(i / 200.0))).Select(p => new Coordinate(p.X, p.Y))]);
+            var outer = new LineString([.. form.OuterCurve.Spans.Where(s => !IsFace(s)).SelectMany(s => Enumerable.Range(0, 201).Select(i => s.At(i / 200.0))).Select(p => new Coordinate(p.X, p.Y))]);
             double floor = hollow[0].Z > form.Bottom ? hollow[0].Z - form.Bottom : double.PositiveInfinity;
             Assert.InRange(thin.Thickness - Math.Min(floor, inner.Distance(outer)), -0.02, 0.02);
             Assert.Equal(thin.Thickness, (thin.Outside - thin.Inside).Length, 9);
+
+            bool IsFace(CurveSpan s) => s.Start.Y == s.End.Y && (s.End.Y == form.Top || s.End.Y == form.Bottom) && form.Inner(s.End.Y) > Math.Min(s.Start.X, s.End.X);
         },
         iter: 60);
 
