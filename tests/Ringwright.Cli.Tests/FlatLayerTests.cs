@@ -20,7 +20,7 @@ public sealed class FlatLayerTests : IDisposable
         Assert.Contains("On a tilted table", output, StringComparison.Ordinal);
         string[] list = File.ReadAllLines(_runs.At("out/board-bowl.cut-list.csv"));
         Assert.Equal(["Base,walnut", "Rim,cherry"], list[1..].Select(row => string.Join(',', row.Split(',')[..2])));
-        Assert.EndsWith("85.4,6.5,,,,", list[1], StringComparison.Ordinal);
+        Assert.EndsWith("85.4,6.5,,,,,layer", list[1], StringComparison.Ordinal);
         using JsonDocument plan = JsonDocument.Parse(File.ReadAllText(_runs.At("out/board-bowl.plan.json")));
         Assert.Equal(4, plan.RootElement.GetProperty("rings").GetArrayLength());
         Assert.True(File.Exists(_runs.At("out/board-bowl.ring-2.svg")));

@@ -50,7 +50,8 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         ? SawPicture.Draw(ring, plan.Shop.Sled, cuts, style)
         : throw new BadInputException("--picture", $"the wedges of {ring.Ring.Name} are too small for a picture of the first cut", "leave it out, and judge the cut under a lens");
 
-    private static RingPlan PickBatch(RingPlan ring, int batch) => batch >= 1 && batch <= ring.Batches.Length
+    // A ring without wedges says so itself as soon as one is asked for.
+    private static RingPlan PickBatch(RingPlan ring, int batch) => ring.Batches.IsEmpty || (batch >= 1 && batch <= ring.Batches.Length)
         ? ring.Alone(batch - 1)
         : throw new BadInputException("--batch", $"{batch} is not there", $"1 to {ring.Batches.Length} can be sawn");
 

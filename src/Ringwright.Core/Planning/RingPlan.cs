@@ -48,7 +48,7 @@ public sealed record RingPlan(
     /// The plan as it is at the saw while one batch is sawn: that batch alone, its woods, and its figures under their plain names.
     /// The ring and its layout stay whole.
     /// </summary>
-    public RingPlan Alone(int batch) => Batches.Length == 1 ? this : this with
+    public RingPlan Alone(int batch) => Batches.Length <= 1 ? this : this with
     {
         Batches = [Batches[batch]],
         Woods = [.. Woods.Where(w => w.Batch == batch)],

@@ -79,10 +79,10 @@ internal static class ShapeFindings
     private static IEnumerable<Finding> Tube(RingPlan ring, Bore bore, TurnedForm form)
     {
         if (bore.Tube is not Length tube) yield break;
-        double trim = bore.EndTrim?.Millimetres ?? 0;
-        if (form.Height > tube.Millimetres + Forgiven)
-            yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of("The barrel is {0} long, its tube only {1}.", Measured.Length(form.Height), Measured.Length(tube.Millimetres)));
-        if (form.Bottom < trim - Forgiven)
-            yield return new(Weight.Doubt, ring.Ring.Name, Sentence.Of("Only {0} of wood lies below the barrel; {1} was wanted to trim its end flush.", Measured.Length(form.Bottom), Measured.Length(trim)));
+        double trimmed = form.Height - (2 * (bore.EndTrim?.Millimetres ?? 0));
+        if (trimmed < tube.Millimetres - Forgiven)
+            yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of("Trimmed at both ends the blank is {0} long, shorter than its tube of {1}.", Measured.Length(trimmed), Measured.Length(tube.Millimetres)));
+        if (trimmed > tube.Millimetres + Forgiven)
+            yield return new(Weight.Note, ring.Ring.Name, Sentence.Of("The ends are trimmed flush with the tube: {0} at each.", Measured.Length((form.Height - tube.Millimetres) / 2)));
     }
 }
