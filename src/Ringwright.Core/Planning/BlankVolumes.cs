@@ -9,6 +9,8 @@ internal static class BlankVolumes
         double height = plan.Ring.Thickness.Millimetres;
         if (!plan.Batches.IsEmpty)
             return height * (plan.Batches.Sum(b => b.Places.Length * b.Glued.Area) + plan.Spacers.Sum(s => s.Places.Length * s.Thickness * s.Length));
+        // Rings from one board share its wood, which counts with the ring that carries the board's plan.
+        if (plan.Board is not null) return 0;
         double across = plan.Find("across-flats")?.Value ?? plan.Ring.Outside.Millimetres;
         return height * Math.PI * across * across / 4;
     }

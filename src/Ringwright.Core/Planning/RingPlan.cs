@@ -64,7 +64,8 @@ public sealed record RingPlan(
 
     private WedgeBatch First => Batches.IsEmpty ? throw NoWedges() : Batches[0];
 
-    private BadInputException NoWedges() => Board is not null
+    /// <summary>Why it has no wedges of its own.</summary>
+    internal BadInputException NoWedges() => Board is not null
         ? new($"ring {Ring.Name}", $"it is sawn out of {Board.Name}, whose wedges are planned with ring {Board.Carrier.Name}", "choose that ring")
         : new($"ring {Ring.Name}", "it is one piece of wood, so there are no wedges to saw or to fit", "a ring of segments has some");
 }

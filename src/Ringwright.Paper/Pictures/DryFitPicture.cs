@@ -16,7 +16,7 @@ namespace Ringwright.Paper.Pictures;
 public sealed class DryFitPicture
 {
     private const double Width = 170;      // of the page, mm
-    private const double Across = 120;     // of the ring on the paper, mm
+    private const double Across = 108;     // of the ring on the paper, mm
     private const double Outside = 3.2;    // from the rim to a joint's number, mm
     private const double NumberRoom = 4.5; // along the rim for one number, mm
     private const double Circle = 2.6;       // radius of the circle around the widest gap, mm

@@ -51,6 +51,7 @@ public static class RingJobs
     public static ImmutableArray<SawnWedge> Saw(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        if (plan.Batches.IsEmpty) throw plan.NoWedges();
         var places = new SortedDictionary<int, SawnWedge>();
         for (int b = 0; b < plan.Batches.Length; b++) SawBatch(plan, b, shop, seed, causes, places);
         return [.. places.Values];
