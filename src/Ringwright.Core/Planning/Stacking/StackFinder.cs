@@ -17,6 +17,8 @@ public static class StackFinder
     // Boards are ripped to this, mm.
     private const double RipStep = 0.1;
 
+    private const double LargestDrilled = 16; // mm
+
     private const double WidestShare = 0.95;
 
     private static readonly int[] Counts = [6, 8, 9, 10, 12, 15, 16, 18, 20, 24, 30, 32, 36, 40, 45, 48, 60, 72, 90, 120, 144, 180, 240, 360];
@@ -101,6 +103,9 @@ public static class StackFinder
         private readonly double _allowance = shop.Wanted.Allowance.Millimetres;
         private readonly double _flattened = 2 * shop.Sanding.Flattening.Millimetres;
 
+        // Wedges to a point that a drill then opens are easier to fit than a ring around so small a hole. Common practice, no source.
+        private bool IsBored => request.Shape.Inside is Bore { Floor: null } bore && bore.Diameter.Millimetres <= LargestDrilled;
+
         public double Wood(double from, double to)
         {
             Blank blank = Of(from, to);
@@ -112,7 +117,7 @@ public static class StackFinder
             WallExtents wall = Sizing.Within(form, from, to) is { } part ? form.Extents(part.From, part.To) : default;
             double outer = wall.MaxOuter + _allowance;
             int n = request.Segments ?? Counts.FirstOrDefault(c => 2 * outer * Math.Tan(Math.PI / c) <= request.RimEdge, Counts[^1]);
-            double inner = Math.Max(0, (wall.MinInner - _allowance) * Math.Cos(Math.PI / n));
+            double inner = IsBored ? 0 : Math.Max(0, (wall.MinInner - _allowance) * Math.Cos(Math.PI / n));
             return Sized(n, outer, inner, to - from);
         }
 
