@@ -17,7 +17,10 @@ public static class Planner
         TurnedForm? form = piece.Shape is Shape shape ? TurnedForm.Of(shape) : null;
         ImmutableArray<RingPlan> rings = [.. Sizing.Of(piece, form).Select(ring => PlanRing(ring, shop))];
         if (form is not null) rings = ShapeFindings.Add(rings, form, piece);
-        return new(piece, shop, rings, form, PieceFigures.Of(rings, form), Verdicts.Of(rings));
+        var timber = new TimberPlan(shop);
+        rings = timber.Add(rings);
+        var plan = new Plan(piece, shop, rings, form, PieceFigures.Of(rings, form, timber), Verdicts.Of(rings));
+        return plan with { Figures = plan.Figures.AddRange(SpeedFigures.Balance(plan, timber)) };
     }
 
     private static RingPlan PlanRing(Ring ring, Shop shop) => ring switch
