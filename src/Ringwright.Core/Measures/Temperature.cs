@@ -16,9 +16,6 @@ public readonly struct Temperature : IEquatable<Temperature>
     /// <summary>In °C; always finite.</summary>
     public double Celsius { get; }
 
-    /// <summary>In °F.</summary>
-    public double Fahrenheit => (Celsius * 1.8) + 32;
-
     /// <summary>The text it was written as; otherwise °C.</summary>
     public string Written => _written ?? MeasureScanner.Shortest(Celsius) + " °C";
 

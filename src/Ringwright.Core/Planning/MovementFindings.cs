@@ -15,10 +15,14 @@ internal static class MovementFindings
         MovementCase worst = verdict.Worst;
         if (worst.Use < MovementVerdict.WorthSaying) return null;
         var text = new Telling();
-        string gives = worst.Use > 1 ? ": too much" : "";
-        text.Say($"At worst {Wood(worst.Ring.Species)} is glued at {text.Moisture(worst.From)} moisture and comes to {text.Moisture(worst.To)} at home. Cut open, the ring would {(worst.Gap > 0 ? "gape" : "overlap")} by {text.Put(Measured.FineAngle(Math.Abs(worst.Gap)))}; glued, {Where(worst)} carries {text.Stress(worst.Stress)} of the {text.Stress(worst.Strength)} it stands{gives}.");
-        text.Help(verdict.Advice.Select(a => (Words(a, worst, text), a.Use)));
-        return new(worst.Use > 1 ? Weight.Doubt : Weight.Note, plan.Ring.Name, text.Sentence);
+        string moves = $"{Wood(worst.Ring.Species)} glued at {text.Moisture(worst.From)} moisture comes to {text.Moisture(worst.To)} at home";
+        bool holds = worst.Use <= 1;
+        // What holds is said shortly; the figures say the rest.
+        text.Say(holds
+            ? $"At worst {moves}: {Where(worst)} then carries {text.Put(Measured.Share(worst.Use))} of what it stands."
+            : $"At worst {moves}. Cut open, the ring would {(worst.Gap > 0 ? "gape" : "overlap")} by {text.Put(Measured.FineAngle(Math.Abs(worst.Gap)))}; glued, {Where(worst)} carries {text.Stress(worst.Stress)} of the {text.Stress(worst.Strength)} it stands: too much.");
+        text.Help(verdict.Advice.Take(holds ? 1 : verdict.Advice.Length).Select(a => (Words(a, worst, text), a.Use)));
+        return new(holds ? Weight.Note : Weight.Doubt, plan.Ring.Name, text.Sentence);
     }
 
     public static Finding? Of(RingPlan plan, LayerVerdict verdict)
@@ -82,7 +86,7 @@ internal static class MovementFindings
 
         public void Help(IEnumerable<(string Words, double Use)> advice)
         {
-            string[] parts = [.. advice.Select(a => $"{a.Words} (then {Put(Measured.Share(a.Use))} of what it stands)")];
+            string[] parts = [.. advice.Select(a => $"{a.Words} (then {Put(Measured.Share(a.Use))})")];
             if (parts.Length > 0) _text += " What helps: " + string.Join("; ", parts) + ".";
         }
     }
