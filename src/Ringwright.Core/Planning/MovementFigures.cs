@@ -77,7 +77,7 @@ internal static class MovementFigures
         book.Add("movement-use", "The seasons use of its strength", worst.Use, Quantity.Share, "σ/S", "σ S", "Above 100 % something gives: a joint opens or the wood splits.", Stress);
     }
 
-    private static double PerPercent(MovementCase worst, BoardCut cut) =>
+    private static double PerPercent(MovementCase worst, GrainCut cut) =>
         Movement.PerPercent(worst.Ring.Species.WidthChange(cut).Value, worst.Ring.Species.WidthShrinkage(cut).Value, worst.From, worst.To);
 
     private static string Source(MovementCase worst) => worst.Weak switch
@@ -94,5 +94,5 @@ internal static class MovementFigures
         _ => "the wood beside a joint, along its grain",
     };
 
-    internal static string CutName(BoardCut cut) => cut == BoardCut.FlatSawn ? "flat-sawn" : "quarter-sawn";
+    internal static string CutName(GrainCut cut) => cut == GrainCut.FlatSawn ? "flat-sawn" : "quarter-sawn";
 }

@@ -15,10 +15,10 @@ internal static class SpeedFigures
     /// <summary>Speeds of the whole stack: of the glued blank, and of the work once it is round.</summary>
     public static void Add(ImmutableArray<RingPlan> rings, TimberPlan timber, FigureBook book)
     {
-        double blank = book.Know("Dc", "largest glued blank, across its corners", 2 * rings.Max(BlankRadius), Quantity.Length);
+        double blank = book.Know("Dc", "largest glued blank, across its corners", 2 * rings.Max(r => BlankRadius(r, timber)), Quantity.Length);
         double round = book.Know("Dt", "largest diameter turned from it", rings.Max(r => r.Ring.Outside.Millimetres), Quantity.Length);
         book.Add("swing", "Largest blank, across its corners", blank, Quantity.Length, "Dc", "Dc", "What must swing free, and the diameter that counts until the work is round.", Sources.Geometry);
-        RingPlan weakest = rings.MinBy(r => JointTurns(r, timber, BlankRadius(r)))!;
+        RingPlan weakest = rings.MinBy(r => JointTurns(r, timber, BlankRadius(r, timber)))!;
         double joints = AddJoints(weakest, timber, book);
         double low = Math.Min(RimRule.Turns(blank, RimRule.Low), joints);
         book.Add("speed-blank", "Turn the rough blank at no more than", low, Quantity.Turns, "min(6000·25.4/Dc, nj)", "Dc nj", Reason(joints < RimRule.Turns(blank, RimRule.Low),
@@ -57,7 +57,7 @@ internal static class SpeedFigures
 
     private static double AddJoints(RingPlan ring, TimberPlan timber, FigureBook book)
     {
-        (double outer, double inner) = (BlankRadius(ring), InnerRadius(ring));
+        (double outer, double inner) = (BlankRadius(ring, timber), InnerRadius(ring));
         book.Know("σj", "tension a joint holds", timber.Joint.Tension, Quantity.Stress);
         book.Know("F", "safety factor", timber.Joint.SpeedSafety, Quantity.Ratio);
         book.Know("d", $"density of the heaviest wood of ring {ring.Ring.Name}", Density(ring, timber), Quantity.Density);
@@ -78,7 +78,7 @@ internal static class SpeedFigures
 
     private static double InnerRadius(RingPlan ring) => TimberPlan.BodyOf(ring)?.Inner ?? 0;
 
-    private static double BlankRadius(RingPlan ring) => ring.Batches.IsEmpty
-        ? (ring.Ring.Outside.Millimetres / 2) + (ring.Ring.Allowance?.Millimetres ?? 0)
+    private static double BlankRadius(RingPlan ring, TimberPlan timber) => ring.Batches.IsEmpty
+        ? (ring.Ring.Outside.Millimetres / 2) + (ring.Ring.Allowance ?? timber.Allowance).Millimetres
         : ring.Batches.Max(b => b.Glued.ApexRadius + b.Glued.OuterCorner);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Timber;
 
@@ -10,6 +11,8 @@ internal sealed class TimberPlan(Shop shop)
     public SpeciesTable Species { get; } = SpeciesTable.For(shop);
 
     public MoistureRange Range { get; } = MoistureRange.Of(shop.Climate);
+
+    public Length Allowance { get; } = shop.Wanted.Allowance;
 
     public Climate Climate { get; } = shop.Climate;
 

@@ -13,14 +13,14 @@ namespace Ringwright.Core.Timber;
 /// <param name="Thickness">Its thickness, mm.</param>
 /// <param name="Mismatch">Free strain across its grain against what it is glued to.</param>
 /// <param name="Joint">What joints hold, and how much of the stress stays.</param>
-public sealed record LayerMovement(Species Species, BoardCut Cut, double Width, double Thickness, double Mismatch, GlueJoint Joint)
+public sealed record LayerMovement(Species Species, GrainCut Cut, double Width, double Thickness, double Mismatch, GlueJoint Joint)
 {
     // Wood Handbook FPL-GTR-190, chapter 5, from memory: rolling shear strength is 18 to 28 percent of that along the grain.
     private const double RollingShare = 0.22;
     private const double RollingModulus = 0.02;
 
     /// <summary>The layer glued to wood whose own strain in that direction is <paramref name="neighbour"/>: 0 for a ring of segments.</summary>
-    public static LayerMovement Between(Species species, BoardCut cut, double width, double thickness, double from, double to, double neighbour, GlueJoint joint) =>
+    public static LayerMovement Between(Species species, GrainCut cut, double width, double thickness, double from, double to, double neighbour, GlueJoint joint) =>
         new(species, cut, width, thickness, Movement.AcrossWidth(species, cut, from, to) - neighbour, joint);
 
     /// <summary>What the layer's width would change by if it were free, against what it is glued to, mm.</summary>

@@ -44,11 +44,11 @@ public sealed record LayerVerdict(LayerMovement Worst, double From, double To, I
     /// <param name="joint">What joints hold.</param>
     public static LayerVerdict Of(Species species, double width, double thickness, int segments, MoistureRange range, GlueJoint joint)
     {
-        LayerMovement Case(BoardCut cut, double from, double to) => LayerMovement.Between(species, cut, width, thickness, from, to, 0, joint);
-        double Use(double from, double to) => Math.Max(Case(BoardCut.FlatSawn, from, to).Use, Case(BoardCut.QuarterSawn, from, to).Use);
+        LayerMovement Case(GrainCut cut, double from, double to) => LayerMovement.Between(species, cut, width, thickness, from, to, 0, joint);
+        double Use(double from, double to) => Math.Max(Case(GrainCut.FlatSawn, from, to).Use, Case(GrainCut.QuarterSawn, from, to).Use);
         bool dry = Use(range.GluedHigh, range.HomeLow) >= Use(range.GluedLow, range.HomeHigh);
         (double from, double to) = dry ? (range.GluedHigh, range.HomeLow) : (range.GluedLow, range.HomeHigh);
-        LayerMovement flat = Case(BoardCut.FlatSawn, from, to), quarter = Case(BoardCut.QuarterSawn, from, to);
+        LayerMovement flat = Case(GrainCut.FlatSawn, from, to), quarter = Case(GrainCut.QuarterSawn, from, to);
         LayerMovement worst = flat.Use >= quarter.Use ? flat : quarter;
         if (worst.Use < MovementVerdict.WorthSaying) return new(worst, from, to, []);
         double room = Math.Max(Math.Abs(flat.FreeChange), Math.Abs(quarter.FreeChange));

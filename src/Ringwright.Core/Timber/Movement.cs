@@ -38,7 +38,7 @@ public static class Movement
         : Math.Max(change, 1 / ((30 / shrinkage) - 30 + Math.Min(from, FibreSaturation)));
 
     /// <summary>Strain across a board's width when its wood goes from one moisture to another, percent; nothing happens above 30.</summary>
-    public static double AcrossWidth(Species species, BoardCut cut, double from, double to)
+    public static double AcrossWidth(Species species, GrainCut cut, double from, double to)
     {
         ArgumentNullException.ThrowIfNull(species);
         return PerPercent(species.WidthChange(cut).Value, species.WidthShrinkage(cut).Value, from, to) * (Math.Min(to, FibreSaturation) - Math.Min(from, FibreSaturation));

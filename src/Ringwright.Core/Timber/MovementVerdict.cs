@@ -43,7 +43,7 @@ public sealed record MovementVerdict(MovementCase Worst, ImmutableArray<Movement
     /// <param name="joint">What its joints hold.</param>
     public static MovementVerdict Of(RingBody body, IReadOnlyList<Species> woods, MoistureRange range, GlueJoint joint)
     {
-        ImmutableArray<RingMovement> rings = [.. woods.SelectMany(wood => new[] { new RingMovement(body, wood, BoardCut.FlatSawn, joint), new RingMovement(body, wood, BoardCut.QuarterSawn, joint) })];
+        ImmutableArray<RingMovement> rings = [.. woods.SelectMany(wood => new[] { new RingMovement(body, wood, GrainCut.FlatSawn, joint), new RingMovement(body, wood, GrainCut.QuarterSawn, joint) })];
         MovementCase worst = WorstOf(rings, range);
         if (worst.Use < WorthSaying) return new(worst, []);
         IEnumerable<MovementAdvice?> advice = [OtherCut(rings, range, worst), GlueMoisture(rings, range), Shallower(rings, range, worst)];

@@ -52,7 +52,7 @@ public sealed class RingMovement
     /// <param name="species">Its wood.</param>
     /// <param name="cut">How its boards were sawn.</param>
     /// <param name="joint">What its joints hold.</param>
-    public RingMovement(RingBody body, Species species, BoardCut cut, GlueJoint joint)
+    public RingMovement(RingBody body, Species species, GrainCut cut, GlueJoint joint)
     {
         ArgumentNullException.ThrowIfNull(species);
         ArgumentNullException.ThrowIfNull(joint);
@@ -73,7 +73,7 @@ public sealed class RingMovement
     public Species Species { get; }
 
     /// <summary>How its boards were sawn.</summary>
-    public BoardCut Cut { get; }
+    public GrainCut Cut { get; }
 
     /// <summary>What its joints hold.</summary>
     public GlueJoint Joint { get; }

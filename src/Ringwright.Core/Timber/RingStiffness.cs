@@ -18,12 +18,12 @@ public readonly record struct RingStiffness(double Around, double Across)
     /// <param name="cut">How its boards were sawn: the width of a board is the depth of the ring.</param>
     /// <param name="grain">Which way the grain runs.</param>
     /// <param name="halfAngle">Half the wedge angle, radians.</param>
-    public static RingStiffness Of(Species species, BoardCut cut, SegmentGrain grain, double halfAngle)
+    public static RingStiffness Of(Species species, GrainCut cut, SegmentGrain grain, double halfAngle)
     {
         ArgumentNullException.ThrowIfNull(species);
         double along = species.Modulus.Value;
         if (grain == SegmentGrain.Around)
-            return Averaged(along, species.WidthModulus(cut), (cut == BoardCut.FlatSawn ? ShearWithTangential : ShearWithRadial) * along, PoissonAlong, halfAngle);
+            return Averaged(along, species.WidthModulus(cut), (cut == GrainCut.FlatSawn ? ShearWithTangential : ShearWithRadial) * along, PoissonAlong, halfAngle);
         // A stave's width lies around the ring, its thickness along the radius.
         return Averaged(species.WidthModulus(cut), species.WidthModulus(cut.Other()), ShearAcross * along, PoissonAcross, halfAngle);
     }
@@ -54,8 +54,8 @@ public enum SegmentGrain
     Upright,
 }
 
-/// <summary>Small helps for <see cref="BoardCut"/>.</summary>
-internal static class BoardCuts
+/// <summary>Small helps for <see cref="GrainCut"/>.</summary>
+internal static class GrainCuts
 {
-    public static BoardCut Other(this BoardCut cut) => cut == BoardCut.FlatSawn ? BoardCut.QuarterSawn : BoardCut.FlatSawn;
+    public static GrainCut Other(this GrainCut cut) => cut == GrainCut.FlatSawn ? GrainCut.QuarterSawn : GrainCut.FlatSawn;
 }

@@ -13,7 +13,7 @@ public readonly record struct Sourced(double Value, string Source);
 public readonly record struct SourcedColour(double L, double A, double B, string Source);
 
 /// <summary>How a board was sawn from the tree, which says what its width and its thickness do.</summary>
-public enum BoardCut
+public enum GrainCut
 {
     /// <summary>Flat-sawn: the width lies along the growth rings (tangential), the thickness across them (radial).</summary>
     FlatSawn,

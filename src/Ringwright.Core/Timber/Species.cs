@@ -66,11 +66,11 @@ public sealed record Species
     public string Caution { get; init; } = "";
 
     /// <summary>Change for one percent of moisture across the width of a board that was sawn <paramref name="cut"/>.</summary>
-    public Sourced WidthChange(BoardCut cut) => cut == BoardCut.FlatSawn ? TangentialChange : RadialChange;
+    public Sourced WidthChange(GrainCut cut) => cut == GrainCut.FlatSawn ? TangentialChange : RadialChange;
 
     /// <summary>Shrinkage across the width of a board that was sawn <paramref name="cut"/>.</summary>
-    public Sourced WidthShrinkage(BoardCut cut) => cut == BoardCut.FlatSawn ? TangentialShrinkage : RadialShrinkage;
+    public Sourced WidthShrinkage(GrainCut cut) => cut == GrainCut.FlatSawn ? TangentialShrinkage : RadialShrinkage;
 
     /// <summary>Modulus across the width of a board that was sawn <paramref name="cut"/>, MPa.</summary>
-    public double WidthModulus(BoardCut cut) => Modulus.Value * (cut == BoardCut.FlatSawn ? TangentialStiffness : RadialStiffness).Value;
+    public double WidthModulus(GrainCut cut) => Modulus.Value * (cut == GrainCut.FlatSawn ? TangentialStiffness : RadialStiffness).Value;
 }

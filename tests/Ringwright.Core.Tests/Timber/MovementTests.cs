@@ -38,7 +38,7 @@ public class MovementTests
 
     [Fact]
     public void Moister_wood_is_never_smaller() =>
-        Gen.Select(Gen.Int[0, SpeciesTable.Standard.All.Length - 1], Gen.Enum<BoardCut>(), Gen.Select(Gen.Double[0, 35], Gen.Double[0, 35], Gen.Double[0, 5])).Sample((wood, cut, m) =>
+        Gen.Select(Gen.Int[0, SpeciesTable.Standard.All.Length - 1], Gen.Enum<GrainCut>(), Gen.Select(Gen.Double[0, 35], Gen.Double[0, 35], Gen.Double[0, 5])).Sample((wood, cut, m) =>
         {
             Species species = SpeciesTable.Standard.All[wood];
             double less = Movement.AcrossWidth(species, cut, m.Item1, m.Item2), more = Movement.AcrossWidth(species, cut, m.Item1, m.Item2 + m.Item3);

@@ -37,7 +37,7 @@ public class MovementVerdictTests
     public void The_further_the_moisture_goes_the_larger_the_stress() =>
         Gen.Select(Body.Where(b => b.Grain == SegmentGrain.Around), Any, Gen.Select(AnyMoisture, Gen.Double[0, 6], Gen.Double[0, 4])).Sample((body, wood, m) =>
         {
-            var ring = new RingMovement(body, wood, BoardCut.FlatSawn, Joint);
+            var ring = new RingMovement(body, wood, GrainCut.FlatSawn, Joint);
             (double at, double far, double further) = (m.Item1, m.Item2, m.Item2 + m.Item3);
             return ring.Between(at, at + further).Use >= ring.Between(at, at + far).Use - 1e-12 && ring.Between(at, at - further).Use >= ring.Between(at, at - far).Use - 1e-12
                 && ring.Between(at, at).Use == 0;
@@ -56,7 +56,7 @@ public class MovementVerdictTests
     [Fact]
     public void A_drying_disc_is_pulled_apart_in_the_middle_and_a_swelling_one_at_the_rim()
     {
-        var disc = new RingMovement(new(24, 60, 0), Maple, BoardCut.FlatSawn, Joint);
+        var disc = new RingMovement(new(24, 60, 0), Maple, GrainCut.FlatSawn, Joint);
         Assert.True(disc.Between(10, 6) is { AtHole: true, Gap: < 0, SplitPull: > 3 });
         Assert.True(disc.Between(6, 10) is { AtHole: false, Gap: > 0, SplitPull: < 0.5 });
     }
@@ -89,7 +89,7 @@ public class MovementVerdictTests
 
     [Fact]
     public void A_layer_on_wood_that_moves_alike_carries_no_stress() =>
-        Gen.Select(Any, Gen.Enum<BoardCut>(), Gen.Select(AnyMoisture, AnyMoisture)).Sample((wood, cut, m) =>
+        Gen.Select(Any, Gen.Enum<GrainCut>(), Gen.Select(AnyMoisture, AnyMoisture)).Sample((wood, cut, m) =>
             LayerMovement.Between(wood, cut, 120, 12, m.Item1, m.Item2, Movement.AcrossWidth(wood, cut, m.Item1, m.Item2), Joint) is { Use: 0, FreeChange: 0 });
 
     // An independent numeric solution of σ″ = (σ + E·e)/λ²: differences of second order, free ends.
@@ -99,8 +99,8 @@ public class MovementVerdictTests
     [InlineData(150, 6)]
     public void Shear_lag_is_the_numeric_solution(double width, double thickness)
     {
-        var layer = LayerMovement.Between(Maple, BoardCut.FlatSawn, width, thickness, 10, 6, 0, new() { StressKept = 1 });
-        double modulus = Maple.WidthModulus(BoardCut.FlatSawn), lag = thickness * Math.Sqrt(modulus / (3 * 0.02 * Maple.Modulus.Value));
+        var layer = LayerMovement.Between(Maple, GrainCut.FlatSawn, width, thickness, 10, 6, 0, new() { StressKept = 1 });
+        double modulus = Maple.WidthModulus(GrainCut.FlatSawn), lag = thickness * Math.Sqrt(modulus / (3 * 0.02 * Maple.Modulus.Value));
         double[] stress = ShearLag(width, lag, modulus * layer.Mismatch);
         Assert.Equal(stress.Max(), layer.SplitPull, 1e-3 * layer.SplitPull);
         // Equilibrium: the shear at the edge is the thickness times the slope of the stress.
@@ -124,7 +124,7 @@ public class MovementVerdictTests
     {
         MovementHelp.GlueMoisture => MovementVerdict.Of(body, [wood], range.GluedAt(advice.Value), Joint).Worst.Use,
         MovementHelp.Ring => MovementVerdict.Of(body with { Inner = body.Outer - advice.Value }, [wood], range, Joint).Worst.Use,
-        _ => new RingMovement(body, wood, worst.Ring.Cut == BoardCut.FlatSawn ? BoardCut.QuarterSawn : BoardCut.FlatSawn, Joint).Worst(range).Use,
+        _ => new RingMovement(body, wood, worst.Ring.Cut == GrainCut.FlatSawn ? GrainCut.QuarterSawn : GrainCut.FlatSawn, Joint).Worst(range).Use,
     };
 
     private static double[] ShearLag(double width, double lag, double load)
