@@ -24,6 +24,7 @@ public static class DocumentJson
         {
             new LengthConverter(),
             new AngleConverter(),
+            new TemperatureConverter(),
             new WholeNumberConverter(),
             new NumberConverter(),
             new TextConverter(),

@@ -34,6 +34,21 @@ internal sealed class AngleConverter : JsonConverter<Angle>
     public override void Write(Utf8JsonWriter writer, Angle value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
 }
 
+/// <summary>Reads and writes a <see cref="Temperature"/> as text with its unit.</summary>
+internal sealed class TemperatureConverter : JsonConverter<Temperature>
+{
+    public override Temperature Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        if (reader.TokenType != JsonTokenType.String)
+            throw new JsonException(Found.Instead(ref reader, "a temperature with its unit in quotes, such as \"21 °C\" or \"70 °F\""));
+        return Temperature.TryParse(reader.GetString(), out Temperature temperature, out ParseError? error)
+            ? temperature
+            : throw new JsonException(error.Sentence);
+    }
+
+    public override void Write(Utf8JsonWriter writer, Temperature value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
+}
+
 /// <summary>Reads a whole number, with a sentence when it is none.</summary>
 internal sealed class WholeNumberConverter : JsonConverter<int>
 {

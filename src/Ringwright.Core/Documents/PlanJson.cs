@@ -33,6 +33,12 @@ public static class PlanJson
         Quantity.Area => "mm²",
         Quantity.Volume => "mm³",
         Quantity.Count => "pieces",
+        Quantity.Stress => "MPa",
+        Quantity.Turns => "rpm",
+        Quantity.Mass => "g",
+        Quantity.Density => "kg/m³",
+        Quantity.Unbalance => "g·mm",
+        Quantity.Force => "N",
         _ => "1",
     };
 

@@ -8,6 +8,11 @@ public sealed record MeasureStyle
     /// <summary>Millimetres in an international inch, exactly.</summary>
     public const double MillimetresPerInch = 25.4;
 
+    private const double PsiPerMegapascal = 145.037738;
+    private const double GramsPerOunce = 28.349523125;
+    private const double PoundsPerCubicFoot = 0.0624279606; // of 1 kg/m³
+    private const double NewtonsPerPound = 4.4482216152605;
+
     private const int Finest = 64;
 
     // Closer to a fraction than this (0.02 mm, a fine pencil line is 0.3) the fraction alone is true enough.
@@ -37,7 +42,7 @@ public sealed record MeasureStyle
     /// <summary>The style that goes with a document's unit.</summary>
     public static MeasureStyle For(LengthUnit unit) => unit == LengthUnit.Inch ? InchFractions : Millimetres;
 
-    /// <summary>Prints <paramref name="value"/> (mm, rad, mm², mm³, count or share as <paramref name="quantity"/> says) with its unit.</summary>
+    /// <summary>Prints <paramref name="value"/>, given in the unit that <paramref name="quantity"/> says with its unit.</summary>
     public string Print(double value, Quantity quantity) => quantity switch
     {
         Quantity.Length => Unit == LengthUnit.Millimetre ? Number(value, 2) + " mm" : Inches(value),
@@ -48,6 +53,12 @@ public sealed record MeasureStyle
         Quantity.Share => Share(value),
         Quantity.Area => Unit == LengthUnit.Millimetre ? Number(value, 1) + " mm²" : Number(value / (MillimetresPerInch * MillimetresPerInch), 3) + " in²",
         Quantity.Volume => Unit == LengthUnit.Millimetre ? Number(value / 1000, 1) + " cm³" : Number(value / (MillimetresPerInch * MillimetresPerInch * MillimetresPerInch), 2) + " in³",
+        Quantity.Stress => Unit == LengthUnit.Millimetre ? Number(value, 2) + " MPa" : Number(value * PsiPerMegapascal, 0) + " psi",
+        Quantity.Turns => Number(value, 0) + " rpm",
+        Quantity.Mass => Unit == LengthUnit.Millimetre ? Number(value, 1) + " g" : Number(value / GramsPerOunce, 2) + " oz",
+        Quantity.Density => Unit == LengthUnit.Millimetre ? Number(value, 0) + " kg/m³" : Number(value * PoundsPerCubicFoot, 1) + " lb/ft³",
+        Quantity.Unbalance => Unit == LengthUnit.Millimetre ? Number(value, 1) + " g·mm" : Number(value / (GramsPerOunce * MillimetresPerInch), 3) + " oz·in",
+        Quantity.Force => Unit == LengthUnit.Millimetre ? Number(value, 2) + " N" : Number(value / NewtonsPerPound, 2) + " lbf",
         _ => Number(value, 4),
     };
 

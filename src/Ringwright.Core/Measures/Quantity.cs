@@ -27,6 +27,24 @@ public enum Quantity
     /// <summary>A volume in mm³.</summary>
     Volume,
 
+    /// <summary>A stress or strength in MPa.</summary>
+    Stress,
+
+    /// <summary>Turns of the lathe in a minute.</summary>
+    Turns,
+
+    /// <summary>A mass in g.</summary>
+    Mass,
+
+    /// <summary>A density in kg/m³.</summary>
+    Density,
+
+    /// <summary>A static unbalance in g·mm.</summary>
+    Unbalance,
+
+    /// <summary>A force in N.</summary>
+    Force,
+
     /// <summary>A number without unit.</summary>
     Ratio,
 }

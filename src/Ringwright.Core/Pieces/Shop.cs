@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Ringwright.Core.Measures;
@@ -37,6 +38,16 @@ public sealed record Shop
     /// <summary>What is good enough.</summary>
     public Wanted Wanted { get; init; } = new();
 
+    /// <summary>The air where pieces are glued and where they will live.</summary>
+    public Climate Climate { get; init; } = new();
+
+    /// <summary>What the glued joints hold.</summary>
+    public GlueJoint Joint { get; init; } = new();
+
+    /// <summary>Woods of the shop's own, laid over the table; absent when there are none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ImmutableArray<OwnWood>? Species { get; init; }
+
     /// <summary>Fields this version does not know, kept and written back.</summary>
     [JsonExtensionData]
     public IDictionary<string, JsonElement>? Unknown { get; init; }
@@ -53,6 +64,7 @@ public sealed record Shop
         Boards = new() { Length = Length.Parse("16 in") },
         Sanding = new() { PerFace = Length.Parse("0.002 in"), Unevenness = Length.Parse("0.0004 in"), Flattening = Length.Parse("0.01 in") },
         Wanted = new() { JointGap = Length.Parse("0.004 in"), Allowance = Length.Parse("1/16 in"), LeastRimEdge = Length.Parse("1/16 in"), BoreWander = Length.Parse("1/64 in") },
+        Climate = Climate.InFahrenheit,
     };
 }
 

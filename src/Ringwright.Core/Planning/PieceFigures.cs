@@ -9,7 +9,7 @@ internal static class PieceFigures
 {
     private const string Integral = "integral over the exact curve, piece by piece";
 
-    public static ImmutableArray<Figure> Of(ImmutableArray<RingPlan> rings, TurnedForm? form)
+    public static ImmutableArray<Figure> Of(ImmutableArray<RingPlan> rings, TurnedForm? form, TimberPlan timber)
     {
         var book = new FigureBook();
         double stack = rings.Sum(r => r.Ring.Thickness.Millimetres);
@@ -20,6 +20,8 @@ internal static class PieceFigures
         book.Know("P", "pieces of wood in all rings", pieces, Quantity.Count);
         book.Add("pieces", "Pieces of wood", pieces, Quantity.Count, "P", "P", "Each one is sawn, sanded and glued.");
         if (form is not null) AddForm(form, book);
+        SpeedFigures.Add(rings, timber, book);
+        ClimateFigures.Add(timber.Climate, book);
         return book.Figures;
     }
 

@@ -19,7 +19,10 @@ public static class Planner
         IReadOnlyDictionary<string, RingPlan> fromBoards = BoardRings.Plan(sized, shop);
         ImmutableArray<RingPlan> rings = [.. sized.Select((ring, i) => fromBoards.GetValueOrDefault(ring.Name) ?? PlanRing(ring, sized, i, shop))];
         if (form is not null) rings = ShapeFindings.Add(rings, form, piece);
-        return new(piece, shop, rings, form, PieceFigures.Of(rings, form), Verdicts.Of(rings));
+        var timber = new TimberPlan(shop);
+        rings = timber.Add(rings);
+        var plan = new Plan(piece, shop, rings, form, PieceFigures.Of(rings, form, timber), Verdicts.Of(rings));
+        return plan with { Figures = plan.Figures.AddRange(SpeedFigures.Balance(plan, timber)) };
     }
 
     private static RingPlan PlanRing(Ring ring, ImmutableArray<Ring> all, int index, Shop shop) => ring switch

@@ -15,30 +15,22 @@ public sealed record Wood(string Name, string Hex, int Mark)
     /// <summary>Number of different line patterns.</summary>
     public const int Marks = 6;
 
-    private static readonly ImmutableArray<Wood> Known =
-    [
-        new("maple", "#e3c9a5", 0), new("padauk", "#a8452c", 1), new("walnut", "#6d5140", 2), new("cherry", "#b98257", 3),
-        new("oak", "#c6a57c", 4), new("beech", "#d3ab83", 5), new("ash", "#d9bf98", 4), new("wenge", "#4a3b31", 2),
-        new("purpleheart", "#6f4460", 1), new("ebony", "#35302d", 3), new("holly", "#ece4d2", 0), new("birch", "#dfc49c", 5),
-        new("mahogany", "#94563c", 3), new("yellowheart", "#d8b24d", 5), new("bloodwood", "#8c2f26", 1), new("sycamore", "#d5b592", 4),
-    ];
-
     /// <summary>The swatch in CIELAB; as rough as <see cref="Hex"/>, from which it is computed.</summary>
     public Lab Lab => Srgb.Parse(Hex).Lab;
 
-    /// <summary>The woods with a swatch of their own.</summary>
-    public static ImmutableArray<Wood> All => Known;
+    /// <summary>The woods with a swatch of their own, in the order of the table of species.</summary>
+    public static ImmutableArray<Wood> All { get; } = [.. SpeciesTable.Standard.All.Select(s => new Wood(s.Name, s.Hex, s.Mark))];
 
     /// <summary>The swatch of <paramref name="name"/> (case does not matter); an unknown wood gets a steady one of its own.</summary>
     public static Wood Named(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         string lower = name.Trim().ToLowerInvariant();
-        return Known.FirstOrDefault(w => w.Name == lower) ?? Unknown(lower);
+        return SpeciesTable.Standard.Find(lower) is Species known ? new(lower, known.Hex, known.Mark) : Unknown(lower);
     }
 
     // FNV-1a, so that the same name looks the same on every machine and in every run.
-    private static Wood Unknown(string lower)
+    internal static Wood Unknown(string lower)
     {
         uint hash = 2166136261;
         foreach (char c in lower) hash = unchecked((hash ^ c) * 16777619);

@@ -12,7 +12,7 @@ internal static class SettingsSheet
     private const double FenceShare = 1.6; // of the width, against 1 for the board at the blade
     private const double Headings = 28;    // heading above and caption below a picture, mm
     private const double LeastPicture = 84, MostPicture = 130;
-    private const int MostFindings = 5;
+    private const int MostFindings = 4;
 
     public static void Add(Packet packet, RingJob job)
     {

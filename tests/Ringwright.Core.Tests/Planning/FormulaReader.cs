@@ -122,6 +122,7 @@ internal sealed class FormulaReader
             "Φ" => Normal.CDF(0, 1, first),
             "ceil" => Math.Ceiling(first),
             "max" => Math.Max(first, second),
+            "min" => Math.Min(first, second),
             _ => throw new FormatException($"Unknown function {function}."),
         };
     }
