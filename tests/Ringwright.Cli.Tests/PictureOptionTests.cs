@@ -34,7 +34,7 @@ public sealed class PictureOptionTests : IDisposable
         string texts = Texts("fit.svg", "fit", Disc, "--rings", "20");
         Assert.Contains("times as large as they are", texts, StringComparison.Ordinal);
         Assert.Matches(@"\d+: 0\.\d+ mm at the (rim|centre)", texts);
-        Assert.Contains("\n12\n", texts, StringComparison.Ordinal);
+        Assert.Matches(@"\n(6|12|18)\n", texts);
     }
 
     [Fact]
