@@ -20,10 +20,11 @@ public static class CutListCsv
         foreach (RingPlan ring in plan.Rings)
         {
             string Length(double millimetres) => Number(inch ? millimetres / MeasureStyle.MillimetresPerInch : millimetres, inch ? 4 : 3);
+            string Size(string figure) => ring.Find(figure) is Figure size ? Length(size.Value) : "";
+            string mitre = ring.Find("mitre") is Figure angle ? Number(double.RadiansToDegrees(angle.Value), 4) : "";
             foreach (WoodNeed wood in ring.Woods)
                 Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
-                    Length(ring["board-width"].Value), Length(ring["board-thickness"].Value), Length(ring["sawn-rim-edge"].Value), Length(ring["sawn-tip"].Value),
-                    Number(double.RadiansToDegrees(ring["mitre"].Value), 4), Length(ring["stop"].Value));
+                    Size("board-width"), Size("board-thickness"), Size("sawn-rim-edge"), Size("sawn-tip"), mitre, Size("stop"));
         }
 
         return text.ToString();

@@ -21,6 +21,7 @@ public static class ShopCheck
         Between("sled.ruleDistance", shop.Sled.RuleDistance, 10, 3000);
         Between("sled.sineBar", shop.Sled.SineBar, 10, 1000);
         Between("boards.length", shop.Boards.Length, 20, 10000);
+        if (shop.Boards.Width is Length width) Between("boards.width", width, 5, 2000);
         Between("sanding.perFace", shop.Sanding.PerFace, 0, 3);
         Between("sanding.unevenness", shop.Sanding.Unevenness, 0, 1);
         Between("sanding.flattening", shop.Sanding.Flattening, 0, 10);

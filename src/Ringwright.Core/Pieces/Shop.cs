@@ -118,6 +118,10 @@ public sealed record BoardStock
     /// <summary>Length of one board or strip.</summary>
     public Length Length { get; init; } = Length.FromMillimetres(400);
 
+    /// <summary>Width of one board whose edges are planed true; absent when boards of any width can be had.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Length? Width { get; init; }
+
     /// <summary>Fields this version does not know, kept and written back.</summary>
     [JsonExtensionData]
     public IDictionary<string, JsonElement>? Unknown { get; init; }

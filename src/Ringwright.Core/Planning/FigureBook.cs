@@ -14,6 +14,9 @@ internal sealed class FigureBook
     /// <summary>The figure entered as <paramref name="name"/>.</summary>
     public Figure this[string name] => _figures.First(f => f.Name == name);
 
+    /// <summary>The value that is known under a symbol.</summary>
+    public double Known(string symbol) => _inputs[symbol].Value;
+
     /// <summary>Makes a value known under its symbol.</summary>
     public double Know(string symbol, string meaning, double value, Quantity quantity)
     {

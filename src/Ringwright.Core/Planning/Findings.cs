@@ -16,8 +16,7 @@ internal static class Findings
     {
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
-        if (ring.Around % ring.Cycle.Length != 0)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Around), Measured.Count(ring.Cycle.Length)));
+        foreach (Finding finding in Pattern(ring)) yield return finding;
         if (glued.RimEdge < shop.Wanted.LeastRimEdge.Millimetres)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("The rim edge is only {0}, less than the {1} these hands hold and sand: use fewer segments or a larger ring.", Measured.Length(glued.RimEdge), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
         if (budget.Corrected.Chance < ReachMap.FairChance)
@@ -28,6 +27,13 @@ internal static class Findings
         if (strip.DustShare > 0.35)
             yield return new(Weight.Note, ring.Name, Sentence.Of("{0} of the strip becomes sawdust: a thinner blade saves wood.", Measured.Share(strip.DustShare)));
         foreach (Finding finding in SpareNotes(ring, shop, book)) yield return finding;
+    }
+
+    /// <summary>Whether the pattern of woods comes out even.</summary>
+    public static IEnumerable<Finding> Pattern(Ring ring)
+    {
+        if (ring.Around % ring.Cycle.Length != 0)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of("{0} segments do not divide evenly by a pattern of {1} woods: where the pattern meets its start it jumps.", Measured.Count(ring.Around), Measured.Count(ring.Cycle.Length)));
     }
 
     private static IEnumerable<Finding> Centre(WedgeDisc disc, WedgeGeometry glued, FigureBook book)
@@ -51,7 +57,8 @@ internal static class Findings
             yield return new(Weight.Note, disc.Name, Sentence.Of("The bore of {0} takes the opening in the middle away.", Measured.Length(bore.Millimetres)));
     }
 
-    private static IEnumerable<Finding> SpareNotes(Ring ring, Shop shop, FigureBook book)
+    /// <summary>How many of each pile are spare.</summary>
+    public static IEnumerable<Finding> SpareNotes(Ring ring, Shop shop, FigureBook book)
     {
         foreach (Figure figure in book.Figures.Where(f => f.Name.EndsWith("/to-saw", StringComparison.Ordinal)))
         {

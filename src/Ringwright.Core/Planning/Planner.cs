@@ -22,7 +22,7 @@ public static class Planner
         WedgeDisc or SegmentRing => ClosedRing.Plan(ring, shop),
         OpenRing => throw NotPlanned(ring),
         MixedRing => throw NotPlanned(ring),
-        StaveRing => throw NotPlanned(ring),
+        StaveRing staves => Staves.Plan(staves, shop),
         LaminatedRing => throw NotPlanned(ring),
         BoardRing => throw NotPlanned(ring),
         SolidLayer => throw NotPlanned(ring),

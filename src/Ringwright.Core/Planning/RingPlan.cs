@@ -22,6 +22,9 @@ public sealed record RingPlan(
     ImmutableArray<Sentence> Steps,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>The stave, when it is a ring of staves; its first batch then shows it from above, and how it lies across the board.</summary>
+    public StaveGeometry? Stave { get; init; }
+
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
     public WedgeGeometry Glued => Batches[0].Glued;
 

@@ -63,7 +63,7 @@ internal static class WoodFigures
     }
 
     // A loss learned from few wedges is itself uncertain, which asks for more spares than the same loss known for sure.
-    private static int ToSaw(int needed, Hands hands, double confidence) => hands.LossWorth is double worth && hands.Loss > 0
+    public static int ToSaw(int needed, Hands hands, double confidence) => hands.LossWorth is double worth && hands.Loss > 0
         ? LearnedSpares.ToSaw(new LossBelief(hands.Loss, worth), needed, confidence)
         : Spares.ToSaw(needed, hands.Loss, confidence);
 }

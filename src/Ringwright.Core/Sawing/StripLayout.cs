@@ -32,6 +32,9 @@ public readonly record struct StripLayout(WedgeGeometry Wedge, double Kerf, doub
     /// <summary>Wedges that a strip of <paramref name="length"/> yields. A hair (1e-9 mm) is forgiven, so that LengthFor's answer is enough.</summary>
     public int WedgesIn(double length) => Math.Max(0, (int)Math.Floor((length - Overhead + 1e-9) / Pitch));
 
+    /// <summary>Where along the strip the middle of the wedge sawn as number <paramref name="cut"/> (0-based) lies.</summary>
+    public double MiddleOf(int cut) => EndTrim + (Wedge.Depth * Math.Tan(Wedge.HalfAngle) / 2) + KerfAlong + (cut * Pitch) + ((Wedge.RimEdge + Wedge.Tip) / 4);
+
     /// <summary>
     /// The pieces in plan when <paramref name="wedges"/> are sawn from a strip of <paramref name="length"/>: x along the strip from
     /// its rough end, y across from 0 to the width. Pieces, kerfs, first offcut and rest fill the strip.

@@ -68,6 +68,8 @@ internal sealed class FormulaReader
             "sin" => Math.Sin(first),
             "cos" => Math.Cos(first),
             "tan" => Math.Tan(first),
+            "asin" => Math.Asin(first),
+            "atan" => Math.Atan(first),
             "sqrt" => Math.Sqrt(first),
             "Φ" => MathNet.Numerics.Distributions.Normal.CDF(0, 1, first),
             "ceil" => Math.Ceiling(first),
