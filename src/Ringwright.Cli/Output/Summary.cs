@@ -8,9 +8,9 @@ namespace Ringwright.Cli.Output;
 /// <summary>What <c>plan</c> prints: the answer first, then what to set, to saw and to mind.</summary>
 internal static class Summary
 {
-    private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop"];
-    private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
-    private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy"];
+    private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop", "stave-length", "blade-tilt", "tilt-height", "end-tilt"];
+    private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share", "pattern-repeat", "lamination-length", "lamination-repeats", "line-step"];
+    private static readonly string[] HowExact = ["angle-per-wedge", "angle-per-fence", "rule-accuracy", "tilt-within"];
 
     public static void Write(IAnsiConsole console, Plan plan, MeasureStyle style)
     {
@@ -32,19 +32,24 @@ internal static class Summary
         {
             w.Wood, $"{w.Needed} + {w.Spares} spare", $"{w.Boards} board{(w.Boards == 1 ? "" : "s")}", $"{style.Length(w.Length)} of strip", $"{style.Length(w.LeftOver)} left over",
         }), 1, 2, 3, 4);
+        foreach (StripNeed strip in ring.Lamination?.Kinds ?? [])
+            console.WriteLine($"  strips of {strip.Wood}: {strip.Count}, {style.Length(strip.Thickness)} thick, {style.Length(strip.Height)} along the grain, {style.Length(strip.Length)} of board");
         console.WriteLine("  around the ring: " + Order(ring.Ring));
         foreach (Finding finding in ring.Findings) console.WriteLine($"  {Word(finding.Weight)}{finding.Sentence.In(style)}");
     }
 
     private static void Figures(IAnsiConsole console, string title, RingPlan ring, string[] names, MeasureStyle style)
     {
+        Figure[] known = [.. names.Select(ring.Find).OfType<Figure>()];
+        if (known.Length == 0) return;
         console.WriteLine(" " + title);
-        AlignedText.Write(console, names.Select(name => ring[name]).Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
+        AlignedText.Write(console, known.Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
     }
 
     private static string Order(Ring ring)
     {
         string once = string.Join(", ", ring.Cycle);
+        if (ring is LaminatedRing) return $"{once}, again and again in the laminated board";
         int times = ring.Around / ring.Cycle.Length;
         int rest = ring.Around % ring.Cycle.Length;
         return $"{once}, {times} times" + (rest == 0 ? "" : $", then {string.Join(", ", ring.Cycle.Take(rest))}");

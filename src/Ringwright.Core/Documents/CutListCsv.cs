@@ -25,6 +25,9 @@ public static class CutListCsv
             foreach (WoodNeed wood in ring.Woods)
                 Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
                     Size("board-width"), Size("board-thickness"), Size("sawn-rim-edge"), Size("sawn-tip"), mitre, Size("stop"));
+            foreach (StripNeed strip in ring.Lamination?.Kinds ?? [])
+                Row(text, ring.Ring.Name, $"{strip.Wood}, strip", Number(strip.Count, 0), Number(strip.Count, 0), Number(strip.Sticks, 0), Length(strip.Length),
+                    Size("strip-width"), Length(strip.Thickness), Length(strip.Height), Length(strip.Height), "", "");
         }
 
         return text.ToString();

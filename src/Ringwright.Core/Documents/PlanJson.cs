@@ -41,8 +41,9 @@ public static class PlanJson
         json.WriteEndArray();
         WriteWoods(json, ring);
         json.WriteStartArray("order");
-        for (int i = 0; i < ring.Ring.Around; i++) json.WriteStringValue(ring.Ring.WoodOf(i));
+        foreach (LaidSegment piece in ring.Layout) json.WriteStringValue(piece.Wood);
         json.WriteEndArray();
+        if (ring.Lamination is Lamination board) WriteStrips(json, board);
         WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
         WriteTexts(json, "findings", ring.Findings.Select(f => f.Sentence.In(style)));
         json.WriteEndObject();
@@ -88,6 +89,25 @@ public static class PlanJson
             json.WriteNumber("boards", wood.Boards);
             json.WriteNumber("length", wood.Length);
             json.WriteNumber("leftOver", wood.LeftOver);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteStrips(Utf8JsonWriter json, Lamination board)
+    {
+        json.WriteStartArray("strips");
+        foreach (StripNeed strip in board.Kinds)
+        {
+            json.WriteStartObject();
+            json.WriteString("wood", strip.Wood);
+            json.WriteNumber("thickness", strip.Thickness);
+            json.WriteNumber("height", strip.Height);
+            json.WriteNumber("shift", strip.Stagger);
+            json.WriteNumber("count", strip.Count);
+            json.WriteNumber("boards", strip.Sticks);
+            json.WriteNumber("length", strip.Length);
             json.WriteEndObject();
         }
 

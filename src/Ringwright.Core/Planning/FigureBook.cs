@@ -51,4 +51,5 @@ internal static class Sources
     public const string Binomial = "binomial distribution, each wedge lost by itself";
     public const string Chain = "variance of a sum of independent errors, shared cuts counted twice; normal distribution";
     public const string SmallAngle = "arc = radius · angle, small angles";
+    public const string OwnRule = "a rule of our own, no source";
 }

@@ -23,7 +23,7 @@ public static class Planner
         OpenRing => throw NotPlanned(ring),
         MixedRing => throw NotPlanned(ring),
         StaveRing staves => Staves.Plan(staves, shop),
-        LaminatedRing => throw NotPlanned(ring),
+        LaminatedRing laminated => MotifBand.Plan(laminated, shop),
         BoardRing => throw NotPlanned(ring),
         SolidLayer => throw NotPlanned(ring),
         _ => throw NotPlanned(ring),

@@ -25,6 +25,9 @@ public sealed record RingPlan(
     /// <summary>The stave, when it is a ring of staves; its first batch then shows it from above, and how it lies across the board.</summary>
     public StaveGeometry? Stave { get; init; }
 
+    /// <summary>How the board is laminated that a motif band is sawn from; null for plain wood.</summary>
+    public Lamination? Lamination { get; init; }
+
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
     public WedgeGeometry Glued => Batches[0].Glued;
 

@@ -23,7 +23,14 @@ public static class JobSheet
         foreach (RingPlan ring in plan.Rings)
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);
+            if (ring.Stave is not null)
+            {
+                StaveSheets.Add(packet, job);
+                continue;
+            }
+
             OverviewSheet.Add(packet, job);
+            if (ring.Lamination is Lamination board) LaminationSheet.Add(packet, job, board);
             SettingsSheet.Add(packet, job);
             CuttingSheet.Add(packet, job);
             StepsSheet.Add(packet, job);

@@ -14,6 +14,7 @@ internal static class RingWords
     /// <summary>The letters around the ring with runs drawn together: "6 × (A B)" or "2 A, B, 3 C".</summary>
     public static string Order(Ring ring, WoodKey key)
     {
+        if (ring is LaminatedRing laminated) return $"strips {string.Join(' ', laminated.Strips.Take(MostRuns).Select(s => key[s.Wood].Letter))}, again and again in the board";
         string[] letters = [.. Enumerable.Range(0, ring.Around).Select(i => key[ring.WoodOf(i)].Letter)];
         int period = Period(letters);
         if (period == 1) return Runs(letters);

@@ -58,15 +58,16 @@ public sealed class RingPicture
     {
         for (int i = 0; i < Glued.Segments; i++)
         {
-            Wedge(_place.Polygon(Glued.Plan(i).Vertices), _key[_plan.Ring.WoodOf(i)], i * Glued.WedgeAngle);
+            if (_plan.Lamination is null) Wedge(_place.Polygon(Glued.Plan(i).Vertices), _key[_plan.Ring.WoodOf(i)], i * Glued.WedgeAngle);
             Joint((i + 0.5) * Glued.WedgeAngle);
         }
 
+        if (_plan.Lamination is not null) Strips();
         Contour(Glued.OuterCorner);
         if (Glued.InnerApothem > 0) Contour(Glued.InnerCorner);
         Cross();
         Turned();
-        if (_key.Entries.Count > 1) Letters();
+        if (_key.Entries.Count > 1 && _plan.Lamination is null) Letters();
         Sizes();
         return _drawing;
     }
@@ -80,6 +81,21 @@ public sealed class RingPicture
             _drawing.Fill(outline, wood.Shade);
         if (!shaded)
             _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(middle)));
+    }
+
+    // Several strips show on the upper face of each segment.
+    private void Strips()
+    {
+        double top = _plan.Ring.Thickness.Millimetres;
+        foreach (LaidSegment piece in _plan.Layout)
+        {
+            double middle = (piece.Within!.Value.From.Direction + piece.Within.Value.To.Direction) / 2;
+            ConvexPolygon strip = piece.At(Glued.PlanAt(middle), top);
+            if (strip.IsEmpty) continue;
+            Outline outline = _place.Polygon(strip.Vertices);
+            Wedge(outline, _key[piece.Wood], middle);
+            _drawing.Stroke(outline, Pens.Fine);
+        }
     }
 
     // Towards the centre joints end where their lines would run into each other.

@@ -38,14 +38,14 @@ public sealed class WoodKey
     /// <summary>The woods in the order in which they first come around the ring.</summary>
     public IReadOnlyList<WoodEntry> Entries => _entries;
 
-    /// <summary>How a wood is shown.</summary>
-    public WoodEntry this[string wood] => _byName[wood];
+    /// <summary>How a wood is shown; one that is not around the ring, such as a laminated board, plain and without a letter.</summary>
+    public WoodEntry this[string wood] => _byName.TryGetValue(wood, out WoodEntry? entry) ? entry : new("", wood, Hatch.Plain, Colour.Grey(Shades[0]), Colour.Grey(Shades[0]));
 
     /// <summary>The key of a ring.</summary>
     public static WoodKey Of(Ring ring)
     {
         ArgumentNullException.ThrowIfNull(ring);
-        return new(Enumerable.Range(0, ring.Around).Select(ring.WoodOf));
+        return new(ring is LaminatedRing ? ring.Cycle : Enumerable.Range(0, ring.Around).Select(ring.WoodOf));
     }
 
     // A to Z, then AA, AB and so on.

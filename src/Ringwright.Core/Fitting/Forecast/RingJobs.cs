@@ -25,6 +25,7 @@ public static class RingJobs
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(shop);
+        RefuseStaves(plan);
         bool sander = shop.Sled.Kind == SledKind.DiscSander;
         WedgeGeometry sawn = plan.Strip.Wedge;
         double removal = shop.Sanding.PerFace.Millimetres;
@@ -50,11 +51,13 @@ public static class RingJobs
     public static ImmutableArray<SawnWedge> Saw(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        RefuseStaves(plan);
         (double, double) fences = FenceErrors(shop, seed, causes);
         int perBoard = Math.Max(1, plan.Strip.WedgesIn(shop.Boards.Length.Millimetres));
         var piles = plan.Woods.Select((wood, w) => new Queue<SawnWedge>(Pile(plan, shop, wood.Needed, perBoard, seed + (1000UL * (ulong)(w + 1)), fences, causes))).ToArray();
         var names = plan.Woods.Select((wood, w) => (wood.Wood, w)).ToDictionary(p => p.Wood, p => p.w, StringComparer.OrdinalIgnoreCase);
-        return [.. Enumerable.Range(0, plan.Ring.Around).Select(i => piles[names[plan.Ring.WoodOf(i)]].Dequeue())];
+        // Segments of a laminated board all come from the one pile, whatever woods show on them.
+        return [.. Enumerable.Range(0, plan.Ring.Around).Select(i => piles[names.GetValueOrDefault(plan.Ring.WoodOf(i))].Dequeue())];
     }
 
     /// <summary>A sawn wedge as it lies in the dry fit.</summary>
@@ -76,6 +79,12 @@ public static class RingJobs
         double sd = shop.Hands.SettingSd.Radians;
         double first = draws.Normal(Draws.Source.Setting, 1, 0, sd);
         return (first, ClosingBudget.Fences(shop.Sled.Kind) == 2 ? draws.Normal(Draws.Source.Setting, 2, 0, sd) : first);
+    }
+
+    private static void RefuseStaves(RingPlan plan)
+    {
+        if (plan.Stave is not null)
+            throw new BadInputException($"ring {plan.Ring.Name}", "staves are not simulated at the saw", "their plan gives the chance to close in closed form");
     }
 
     private static IEnumerable<SawnWedge> Pile(RingPlan plan, Shop shop, int needed, int perBoard, ulong seed, (double, double) fences, ErrorCause causes)

@@ -9,12 +9,13 @@ namespace Ringwright.Core.Planning;
 /// <summary>Plans discs and rings of equal wedges that close.</summary>
 internal static class ClosedRing
 {
-    public static RingPlan Plan(Ring ring, Shop shop)
+    /// <summary>The plan, <paramref name="slip"/> mm of the strip left out behind each wedge.</summary>
+    public static RingPlan Plan(Ring ring, Shop shop, double slip = 0)
     {
         var book = new FigureBook();
         WedgeGeometry glued = SizeFigures.Glued(ring, shop, book);
         WedgeGeometry sawn = glued.BeforeSanding(shop.Sanding.PerFace.Millimetres);
-        StripLayout strip = StripOf(sawn, shop);
+        StripLayout strip = StripOf(sawn, shop) with { Slip = slip };
         SizeFigures.Add(glued, sawn, ring, shop, book);
         SettingFigures.Add(glued, sawn, shop, book);
         CentreFigures.Add(glued, ring, shop, book);
