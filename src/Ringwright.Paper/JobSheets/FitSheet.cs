@@ -24,10 +24,12 @@ internal static class FitSheet
             "minutes milling", "minutes sawing", "minutes sanding", "abrasive")),
     ]);
 
+    /// <summary>Gaps worth a row, mm, round in the reader's unit.</summary>
+    public static double[] GapsIn(MeasureStyle style) => style.Unit == LengthUnit.Millimetre ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
+
     private static Column Gaps(RingJob job)
     {
-        bool metric = job.Style.Unit == LengthUnit.Millimetre;
-        double[] gaps = metric ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
+        double[] gaps = GapsIn(job.Style);
         GapCorrection correction = new(job.Ring.Glued, job.Ring["mitre"].Value, job.Shop.Sled.RuleDistance.Millimetres);
         FenceCorrection example = correction.AtRim(gaps[0]);
         string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.Change, Quantity.FineAngle)}.";
@@ -45,7 +47,8 @@ internal static class FitSheet
                 (1, new Picture(CorrectionPicture.Draw(example, job.Style, new(width, 62)), caption))));
     }
 
-    private static Column Case(Drawing picture, string what, string then) => new(
+    /// <summary>A picture of a gap, what it is, and what to do.</summary>
+    public static Column Case(Drawing picture, string what, string then) => new(
         3,
         new Picture(picture),
         new Paragraph(what, TypeScale.Body with { Weight = FontWeight.SemiBold }),
@@ -63,5 +66,6 @@ internal static class FitSheet
 
     private static string Angle(RingJob job, FenceCorrection correction) => Signed(job.Style.Print(correction.Change, Quantity.FineAngle));
 
-    private static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";
+    /// <summary>With its sign, a plus too.</summary>
+    public static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";
 }

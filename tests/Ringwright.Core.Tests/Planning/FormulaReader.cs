@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Tests.Planning;
 
@@ -20,6 +21,18 @@ internal sealed class FormulaReader
         var reader = new FormulaReader(formula, values);
         double value = reader.Sum();
         return reader._at == reader._text.Length ? value : throw new FormatException($"“{formula}” cannot be read from {reader._at}.");
+    }
+
+    /// <summary>Every formula of the plan, with its printed inputs, gives its figure; no figure is ever not a number.</summary>
+    public static void AssertGivesAll(RingPlan plan)
+    {
+        foreach (Figure figure in plan.Figures)
+        {
+            Assert.True(double.IsFinite(figure.Value), figure.Name);
+            if (!figure.Why.Evaluates) continue;
+            double value = Evaluate(figure.Why.Formula, figure.Why.Inputs.ToDictionary(i => i.Symbol, i => i.Value));
+            Assert.True(Math.Abs(value - figure.Value) <= 1e-9 * Math.Max(1, Math.Abs(figure.Value)), $"{figure.Name} = {figure.Value}, but {figure.Why.Formula} = {value}");
+        }
     }
 
     private char Next => _at < _text.Length ? _text[_at] : '\0';

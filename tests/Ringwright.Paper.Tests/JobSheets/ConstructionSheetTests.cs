@@ -13,10 +13,10 @@ public class ConstructionSheetTests
     private static readonly DateOnly Date = new(2026, 3, 14);
 
     private static readonly Gen<Ring> Staves =
-        from n in Gen.Int[3, 60]
+        from n in Gen.Int[12, 60]
         from lean in Gen.OneOf(Gen.Const(0.0), Gen.Double[-60, 60])
-        from height in Gen.Double[20, 300]
-        from narrow in Gen.Double[30, 400]
+        from height in Gen.Double[20, 200]
+        from narrow in Gen.Double[60, 400]
         from wall in Gen.Double[2, 40]
         let cone = 2 * height * Math.Tan(double.DegreesToRadians(Math.Abs(lean)))
         select (Ring)new StaveRing

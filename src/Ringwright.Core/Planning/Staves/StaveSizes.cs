@@ -6,8 +6,8 @@ namespace Ringwright.Core.Planning;
 
 /// <summary>
 /// The stave's sizes. The turned wall is taken to lean with the staves: its diameter outside is that of its wider end, its diameter
-/// inside that of its narrower end. The outer face then touches the diameter with its allowance at the wider end, and the inner
-/// corners are cut away down to the narrower end.
+/// inside that of its narrower end. The outer flat then touches the wall with its allowance at every height; the inner corners,
+/// which widen faster than the wall does, touch it at the wider end and are cut away everywhere.
 /// </summary>
 internal static class StaveSizes
 {
@@ -19,11 +19,11 @@ internal static class StaveSizes
         Know(ring, shop, lean, book);
         double q = (ring.Allowance ?? shop.Wanted.Allowance).Millimetres, c = shop.Sanding.Flattening.Millimetres;
         double outer = book.Know("Ao", "distance from axis to outer face at the wider end, as glued", (ring.Outside.Millimetres / 2) + q, Quantity.Length);
-        double inner = book.Know("Ai", "distance from axis to inner face at the narrower end, as glued", Inner(ring, q) * Math.Cos(a), Quantity.Length);
+        double inner = book.Know("Ai", "distance from axis to inner face at the narrower end, as glued", ((Inner(ring, q) + (height * Math.Tan(lean))) * Math.Cos(a)) - (height * Math.Tan(lean)), Quantity.Length);
         double thickness = ((outer - inner) * Math.Cos(lean)) - (height * Math.Sin(lean));
-        if (thickness <= 0) throw TooMuchLean(ring, outer, inner);
+        if (thickness <= 0) throw TooMuchLean(ring, outer / Math.Cos(a), Inner(ring, q));
         if (inner - (c * Math.Tan(lean)) <= 0)
-            throw new BadInputException($"ring {ring.Name}, innerDiameter", "the staves come to a point before their lower ends are flattened", "a larger inner diameter or less lean is needed");
+            throw new BadInputException($"ring {ring.Name}, innerDiameter", "the staves come to a point on their inside before they reach the narrower end", "more staves, a larger inner diameter or less lean are needed");
         return Placed(ring, lean, outer, inner, height, c);
     }
 
@@ -60,6 +60,7 @@ internal static class StaveSizes
             $"{inside} is no more than twice the allowance of {Math.Round(allowance, 3)} mm", "a larger inner diameter is needed, or less left for turning");
     }
 
+    // With corners at the outer radius the wall is used up when the lean leads from the inside to them.
     private static BadInputException TooMuchLean(StaveRing ring, double outer, double inner) => outer <= inner
         ? new($"ring {ring.Name}, innerDiameter", "no wall is left", "a smaller inner diameter is needed")
         : new($"ring {ring.Name}, lean", $"{ring.Lean} over a height of {ring.Thickness} leads the staves out of the wall between {ring.InnerDiameter} inside and {ring.Diameter} outside",

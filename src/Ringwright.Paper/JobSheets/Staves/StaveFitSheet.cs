@@ -2,7 +2,6 @@ using Ringwright.Core.Measures;
 using Ringwright.Core.Rings;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Drawings;
-using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Sheets;
 
@@ -12,8 +11,6 @@ namespace Ringwright.Paper.JobSheets;
 internal static class StaveFitSheet
 {
     private const double GapTall = 52; // of the picture of a gap, mm
-    private static readonly double[] GapsInMillimetres = [0.1, 0.2, 0.5, 1];
-    private static readonly double[] GapsInInches = [0.004, 0.008, 0.02, 0.04];
 
     public static void Add(Packet packet, RingJob job) => packet.Flow(job.SheetName("dry fit and record"), "–", [
         new Section("If the dry ring gapes", Gaps(job)),
@@ -26,8 +23,7 @@ internal static class StaveFitSheet
 
     private static Column Gaps(RingJob job)
     {
-        bool metric = job.Style.Unit == LengthUnit.Millimetre;
-        double[] gaps = metric ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
+        double[] gaps = FitSheet.GapsIn(job.Style);
         double[] counts = [job.Ring["tilt-counts"].Value, job.Ring["mitre-counts"].Value];
         bool leaning = job.Ring.Find("mitre") is not null;
         Drawing outside = GapPicture.Draw(job.Ring.Glued, atRim: true, new(job.Width / 2.5, GapTall)), inside = GapPicture.Draw(job.Ring.Glued, atRim: false, new(job.Width / 2.5, GapTall));
@@ -35,17 +31,11 @@ internal static class StaveFitSheet
         return new Column(
             5,
             new Columns(
-                Case(outside.Standing(tall), "Open outside", "The staves are too narrow in angle: tilt the blade more. Press all joints shut but one, and read that one outside, at the wider end."),
-                Case(inside.Standing(tall), "Open inside", "The staves are too wide in angle: tilt the blade less. Press the outsides together, and add up the openings inside, at the wider end.")),
+                FitSheet.Case(outside.Standing(tall), "Open outside", "The staves are too narrow in angle: tilt the blade more. Press all joints shut but one, and read that one outside, at the wider end."),
+                FitSheet.Case(inside.Standing(tall), "Open inside", "The staves are too wide in angle: tilt the blade less. Press the outsides together, and add up the openings inside, at the wider end.")),
             new Paragraph(leaning ? "Change the tilt or the mitre, not both; the ring then leans a little more or less than planned." : "Only the tilt counts; a joint that is open at one end only has edges that are not parallel."),
             Table(job, gaps, counts, leaning));
     }
-
-    private static Column Case(Drawing picture, string what, string then) => new(
-        3,
-        new Picture(picture),
-        new Paragraph(what, TypeScale.Body with { Weight = FontWeight.SemiBold }),
-        new Paragraph(then));
 
     private static Table Table(RingJob job, double[] gaps, double[] counts, bool leaning)
     {
@@ -59,10 +49,8 @@ internal static class StaveFitSheet
     {
         StaveGeometry stave = job.Ring.Stave!.Value;
         double cos = Math.Cos(stave.HalfAngle), outer = stave.OuterApothem(stave.WideEnd) / cos, joint = outer - (stave.InnerApothem(stave.WideEnd) / cos);
-        string Of(double closing, double count) => Signed(job.Style.Print(closing / (2 * stave.Segments * count), Quantity.FineAngle));
+        string Of(double closing, double count) => FitSheet.Signed(job.Style.Print(closing / (2 * stave.Segments * count), Quantity.FineAngle));
         string[] tilt = [job.Fine(gap), Of(gap / outer, counts[0]), Of(-gap / joint, counts[0])];
         return leaning ? [.. tilt, Of(gap / outer, counts[1]), Of(-gap / joint, counts[1])] : tilt;
     }
-
-    private static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";
 }

@@ -10,7 +10,9 @@ namespace Ringwright.Core.Tests.Planning;
 /// <summary>Random rings of staves whose wall leans with them.</summary>
 internal static class AnyStaves
 {
-    public static readonly Gen<StaveRing> Ring =
+    public static readonly Gen<StaveRing> Ring = Leaning().Where(ReachTheirEnd);
+
+    private static Gen<StaveRing> Leaning() =>
         from n in Gen.Int[3, 60]
         from lean in Gen.OneOf(Gen.Const(0.0), Gen.Double[-70, 70])
         from height in Gen.Double[20, 150]
@@ -28,6 +30,13 @@ internal static class AnyStaves
             InnerDiameter = AnyPiece.Mm(narrow),
             Woods = [.. new[] { "maple", "padauk", "wenge" }.Take(woods)],
         };
+
+    // Staves that come to a point inside before their narrower end are refused; 2 mm are left for allowance and flattening.
+    private static bool ReachTheirEnd(StaveRing ring)
+    {
+        double slope = Math.Tan(Math.Abs(ring.Lean!.Value.Radians)), cone = ring.Thickness.Millimetres * slope;
+        return (((ring.InnerDiameter!.Value.Millimetres / 2) - 2 + cone) * Math.Cos(Math.PI / ring.Segments)) - cone > slope;
+    }
 
     public static readonly Gen<Shop> Shop = AnyPiece.Shop.Select(Gen.Double[0, 1000], (shop, width) => shop with
     {

@@ -2,6 +2,7 @@ using CsCheck;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Rings;
+using Ringwright.Core.Turning;
 
 namespace Ringwright.Core.Tests.Planning;
 
@@ -66,8 +67,32 @@ public class StaveLayoutTests
             double outside = (ring.Outside.Millimetres / 2) - (Math.Abs(stave.WideEnd > z ? ring.Thickness.Millimetres - z : z) * slope);
             double inside = (ring.InnerDiameter!.Value.Millimetres / 2) + (Math.Abs(stave.WideEnd > z ? z : ring.Thickness.Millimetres - z) * slope);
             Assert.InRange(outside + q, 0, stave.OuterApothem(z) + 1e-9);
-            Assert.InRange(inside - q, (stave.InnerApothem(z) / Math.Cos(stave.HalfAngle)) - (Math.Abs(slope) * ring.Thickness.Millimetres * ((1 / Math.Cos(stave.HalfAngle)) - 1)) - 1e-9, 1e9);
+            Assert.InRange(inside - q, (stave.InnerApothem(z) / Math.Cos(stave.HalfAngle)) - 1e-9, 1e9);
         });
+
+    // A wall of three straight parts, in its own straight wall: held at every level, and touched outside and inside somewhere.
+    [Fact]
+    public void A_bulging_wall_is_held_by_the_narrowest_leaning_one() =>
+        Gen.Select(Gen.Select(Gen.Double[30, 60], Gen.Double[3, 12]).Array[4], Gen.Double[-60, 60]).Sample((radii, degrees) =>
+        {
+            var wall = new WallSection([.. radii.Select((r, i) => new WallLevel(20.0 * i, r.Item1, r.Item1 - r.Item2))]);
+            double lean = double.DegreesToRadians(degrees), slope = Math.Tan(Math.Abs(lean));
+            (double outside, double inside) = StaveWall.Diameters(wall, lean);
+            double[] clearOutside = [.. wall.Levels.Select(l => (outside / 2) - (slope * (lean >= 0 ? 60 - l.Z : l.Z)) - l.Outer)];
+            double[] clearInside = [.. wall.Levels.Select(l => l.Inner - (inside / 2) - (slope * (lean >= 0 ? l.Z : 60 - l.Z)))];
+            Assert.Equal(0, clearOutside.Min(), 1e-9);
+            Assert.Equal(0, clearInside.Min(), 1e-9);
+        });
+
+    [Fact]
+    public void A_conical_wall_gives_its_own_lean()
+    {
+        var cone = new WallSection([new(10, 40, 35), new(60, 65, 60)]);
+        Assert.Equal(Math.Atan(0.5), StaveWall.LeanOf(cone), 1e-12);
+        (double outside, double inside) = StaveWall.Diameters(cone, StaveWall.LeanOf(cone));
+        Assert.Equal(130, outside, 1e-9);
+        Assert.Equal(70, inside, 1e-9);
+    }
 
     private static double Pyramid(StaveGeometry stave, Func<double, double> apothem)
     {
