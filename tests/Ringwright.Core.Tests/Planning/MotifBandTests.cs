@@ -149,6 +149,11 @@ public class MotifBandTests
         Assert.Equal(plan["pitch-bare"].Value, plan["strip-per-wedge"].Value, 1e-9);
     }
 
+    // Two cuts to each wedge: 2 N faces, each with its own error (4 N − 2 r with r = N).
+    [Fact]
+    public void Wedges_with_wood_left_out_between_them_share_no_cut() =>
+        Assert.Equal(12, Plan(Band)["closing-spread"].Why.Inputs.Single(i => i.Symbol == "r").Value);
+
     [Fact]
     public void Peaks_of_an_odd_ring_are_told() =>
         Assert.Contains(Plan(Band with { Segments = 11 }).Findings, f => f.Sentence.In(MeasureStyle.Millimetres).Contains("even number", StringComparison.Ordinal));

@@ -20,7 +20,9 @@ internal static class ClosedRing
         SettingFigures.Add(glued, sawn, shop, book);
         CentreFigures.Add(glued, ring, shop, book);
         ImmutableArray<WoodNeed> woods = WoodFigures.Add(strip, ring.Name, [.. Enumerable.Range(0, ring.Around).Select(ring.WoodOf)], shop, book);
-        ClosingBudget budget = ClosingFigures.Add(glued, woods.Sum(w => w.Boards), shop, book);
+        // Wedges with wood left out between them have both their cuts to themselves.
+        int runs = slip > 0 ? ring.Around : woods.Sum(w => w.Boards);
+        ClosingBudget budget = ClosingFigures.Add(glued, runs, shop, book);
         ImmutableArray<Finding> findings = [.. Findings.Of(ring, glued, strip, budget, shop, book).OrderByDescending(f => f.Weight)];
         return new(ring, [new(glued, strip, [.. Enumerable.Range(0, ring.Around)])], woods, WedgeLayout.Equal(ring, glued, strip, shop), book.Figures, [.. CutSteps.Of(ring, shop, book)], findings);
     }
