@@ -38,8 +38,3 @@ public sealed record LaidSegment(JointPlane From, JointPlane To, string Wood, in
         return new(new(-Math.Sin(plane.Direction), Math.Cos(plane.Direction)), (plane.Offset + (z * sin)) / cos);
     }
 }
-
-/// <summary>The two joints of a segment.</summary>
-/// <param name="From">The side it starts at, counter-clockwise.</param>
-/// <param name="To">The side it ends at.</param>
-public readonly record struct SegmentJoints(JointPlane From, JointPlane To);

@@ -54,6 +54,16 @@ public readonly record struct StaveGeometry(int Segments, double Lean, double Bo
     /// <summary>Width of a stave where its face is <paramref name="apothem"/> from the axis, 2 · apothem · tan(π/N).</summary>
     public double Width(double apothem) => 2 * apothem * Math.Tan(HalfAngle);
 
+    /// <summary>
+    /// Volume of all staves between two heights, mm³: N · tan(π/N) · ∫(Ao² − Ai²) dz, a pyramid cut off at both ends less another one.
+    /// </summary>
+    public double RingVolume(double from, double to)
+    {
+        static double Squares(double low, double high) => ((low * low) + (low * high) + (high * high)) / 3;
+        double mean = Squares(OuterApothem(from), OuterApothem(to)) - Squares(InnerApothem(from), InnerApothem(to));
+        return Segments * Math.Tan(HalfAngle) * (to - from) * mean;
+    }
+
     /// <summary>The stave before <paramref name="perFace"/> mm were sanded off each joint face: wider, not thicker.</summary>
     public StaveGeometry BeforeSanding(double perFace)
     {

@@ -53,6 +53,8 @@ internal static class Staves
         double least = Math.Min(book["tip"].Value, glued.Width(glued.InnerApothem(glued.NarrowEnd)));
         if (least < shop.Wanted.LeastRimEdge.Millimetres)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("The narrower end is only {0} wide on its inside, less than the {1} these hands hold and sand: use fewer staves.", Measured.Length(least), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
+        if (book["narrow-outside"].Value <= ring.InnerDiameter!.Value.Millimetres)
+            yield return new(Weight.Stop, ring.Name, Sentence.Of("Turned with the lean of the staves no wall is left: {0} outside at the narrower end, {1} inside. Lean them less, or make the wider end wider.", book["narrow-outside"].Measured, Measured.Length(ring.InnerDiameter.Value.Millimetres)));
         if (!glued.IsUpright)
             yield return new(Weight.Note, ring.Name, Sentence.Of("The wall is taken to lean with the staves: {0} outside at the wider end and at most {1} at the narrower one. A wall that bulges needs thicker boards.",
                 Measured.Length(ring.Outside.Millimetres), book["narrow-outside"].Measured));

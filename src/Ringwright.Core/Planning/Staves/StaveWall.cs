@@ -8,23 +8,28 @@ namespace Ringwright.Core.Planning;
 /// </summary>
 public static class StaveWall
 {
-    /// <summary>The lean of the line between the middles of the wall at its two faces; above 0 the ring is wider at the top.</summary>
+    /// <summary>
+    /// The lean of the line between the middles of the wall at its two faces, above 0 when the ring is wider at the top; that of the
+    /// outside where a face is solid and so has no wall.
+    /// </summary>
     public static double LeanOf(WallSection wall)
     {
         ArgumentNullException.ThrowIfNull(wall);
         WallLevel low = wall.Levels[0], high = wall.Levels[^1];
-        return Math.Atan2((high.Outer + high.Inner - low.Outer - low.Inner) / 2, high.Z - low.Z);
+        double run = high.Z - low.Z, outer = high.Outer - low.Outer, inner = high.Inner - low.Inner;
+        return Math.Atan2(low.Inner > 0 && high.Inner > 0 ? (outer + inner) / 2 : outer, run);
     }
 
     /// <summary>
     /// The diameter outside at the wider end and the diameter inside at the narrower end of the narrowest straight wall at
-    /// <paramref name="lean"/> that holds <paramref name="wall"/>. Exact: between levels the wall runs straight, so its levels decide.
-    /// The inside may be 0 or less, where staves cannot be.
+    /// <paramref name="lean"/> that holds <paramref name="wall"/> in a ring from <paramref name="bottom"/> to <paramref name="top"/>,
+    /// which may reach beyond the wall. Exact: between levels the wall runs straight, so its levels decide. The inside may be 0 or
+    /// less, where staves cannot be.
     /// </summary>
-    public static (double Outside, double Inside) Diameters(WallSection wall, double lean)
+    public static (double Outside, double Inside) Diameters(WallSection wall, double lean, double bottom, double top)
     {
         ArgumentNullException.ThrowIfNull(wall);
-        double bottom = wall.Levels[0].Z, top = wall.Levels[^1].Z, slope = Math.Tan(Math.Abs(lean));
+        double slope = Math.Tan(Math.Abs(lean));
         double ToWide(double z) => lean >= 0 ? top - z : z - bottom;
         return (
             2 * wall.Levels.Max(level => level.Outer + (slope * ToWide(level.Z))),

@@ -77,7 +77,7 @@ public class StaveLayoutTests
         {
             var wall = new WallSection([.. radii.Select((r, i) => new WallLevel(20.0 * i, r.Item1, r.Item1 - r.Item2))]);
             double lean = double.DegreesToRadians(degrees), slope = Math.Tan(Math.Abs(lean));
-            (double outside, double inside) = StaveWall.Diameters(wall, lean);
+            (double outside, double inside) = StaveWall.Diameters(wall, lean, 0, 60);
             double[] clearOutside = [.. wall.Levels.Select(l => (outside / 2) - (slope * (lean >= 0 ? 60 - l.Z : l.Z)) - l.Outer)];
             double[] clearInside = [.. wall.Levels.Select(l => l.Inner - (inside / 2) - (slope * (lean >= 0 ? l.Z : 60 - l.Z)))];
             Assert.Equal(0, clearOutside.Min(), 1e-9);
@@ -89,7 +89,7 @@ public class StaveLayoutTests
     {
         var cone = new WallSection([new(10, 40, 35), new(60, 65, 60)]);
         Assert.Equal(Math.Atan(0.5), StaveWall.LeanOf(cone), 1e-12);
-        (double outside, double inside) = StaveWall.Diameters(cone, StaveWall.LeanOf(cone));
+        (double outside, double inside) = StaveWall.Diameters(cone, StaveWall.LeanOf(cone), 10, 60);
         Assert.Equal(130, outside, 1e-9);
         Assert.Equal(70, inside, 1e-9);
     }
