@@ -8,8 +8,10 @@ namespace Ringwright.Cli.Output;
 /// <summary>What <c>plan</c> prints: the answer first, then what to set, to saw and to mind.</summary>
 internal static class Summary
 {
-    private static readonly string[] ToSet = ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop", "gap-at-rim", "gap-at-tip", "plate-circle"];
-    private static readonly string[] ToKnow = ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share"];
+    private static readonly string[] ToSet =
+        ["board-width", "board-thickness", "mitre", "rule-offset", "sine-bar-height", "stop", "gap-at-rim", "gap-at-tip", "plate-circle", "stave-length", "blade-tilt", "tilt-height", "end-tilt"];
+    private static readonly string[] ToKnow =
+        ["rim-edge", "tip", "opening-corners", "across-flats", "strip-per-wedge", "dust-share", "pattern-repeat", "lamination-length", "lamination-repeats", "line-step"];
     private static readonly string[] Round = ["round", "board-length", "boards-across"];
     private static readonly string[] OutOfBoard =
         ["tilt", "tilt-within", "inside-wide", "inside-narrow", "outside-wide", "outside-narrow", "wall-wide", "wall-narrow", "glue-width", "start-hole", "middle-wide", "middle-narrow"];
@@ -36,16 +38,18 @@ internal static class Summary
         for (int b = 0; b < ring.Batches.Length; b++)
         {
             RingPlan batch = ring.Alone(b);
-            string wedge = ring.Batches.Length == 1 ? "" : $", wedge {b + 1}";
-            Figures(console, "Set" + wedge, batch, ToSet, style);
-            Figures(console, "The wedge" + wedge, batch, ToKnow, style);
-            Figures(console, ring.Ring is OpenRing ? "So that the gaps look even" : "So that no joint gapes", batch, HowExact, style);
+            string piece = ring.Stave is null ? "wedge" : "stave", which = ring.Batches.Length == 1 ? "" : $", wedge {b + 1}";
+            Figures(console, "Set" + which, batch, ToSet, style);
+            Figures(console, $"The {piece}" + which, batch, ToKnow, style);
+            Figures(console, ring.Ring is OpenRing ? "So that the gaps look even" : "So that no joint gapes", batch, ring.Stave is null ? HowExact : ["tilt-within", .. HowExact], style);
         }
 
         Figures(console, "The round", ring, Round, style);
-        Figures(console, "Out of the board", ring, OutOfBoard, style);
+        if (ring.Board is not null) Figures(console, "Out of the board", ring, OutOfBoard, style);
         if (!ring.Woods.IsEmpty) console.WriteLine(" Saw");
         AlignedText.Write(console, [.. ring.Woods.Select(w => Row(ring, w, style)), .. ring.Spacers.Select(s => Row(s, style))], 1, 2, 3, 4);
+        foreach (StripNeed strip in ring.Lamination?.Kinds ?? [])
+            console.WriteLine($"  strips of {strip.Wood}: {strip.Count}, {style.Length(strip.Thickness)} thick, {style.Length(strip.Height)} along the grain, {style.Length(strip.Length)} of board");
         console.WriteLine("  around the ring: " + Order(ring.Ring));
         foreach (Finding finding in ring.Findings) console.WriteLine($"  {Word(finding.Weight)}{finding.Sentence.In(style)}");
     }
@@ -75,6 +79,7 @@ internal static class Summary
         if (ring is MixedRing mixed)
             return $"{string.Join(", ", mixed.Parts.Select(p => p.IsSpacer ? $"{p.Wood} spacer" : p.Wood))}, {mixed.Repeats} times";
         string once = string.Join(", ", ring.Cycle);
+        if (ring is LaminatedRing) return $"{once}, again and again in the laminated board";
         if (ring.Around == 1) return once;
         int times = ring.Around / ring.Cycle.Length;
         int rest = ring.Around % ring.Cycle.Length;

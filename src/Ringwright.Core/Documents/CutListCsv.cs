@@ -5,7 +5,7 @@ using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Documents;
 
-/// <summary>The cut list as comma-separated values (RFC 4180), a row for each ring, batch of wedges and wood, and for each kind of spacer, unit in each column's name.</summary>
+/// <summary>The cut list as comma-separated values (RFC 4180), a row for each ring, batch of wedges and wood, for each kind of spacer, and for each kind of strip in a laminated board, unit in each column's name.</summary>
 public static class CutListCsv
 {
     /// <summary>The list as text; lines end with CR LF as RFC 4180 says. Lengths are decimals in the unit of <paramref name="style"/>.</summary>
@@ -25,7 +25,7 @@ public static class CutListCsv
                 RingPlan batch = ring.Batches.IsEmpty ? ring : ring.Alone(b);
                 string Size(string figure) => batch.Find(figure) is Figure size ? Length(size.Value) : "";
                 string mitre = batch.Find("mitre") is Figure angle ? Number(double.RadiansToDegrees(angle.Value), 4) : "";
-                string part = ring.Batches.IsEmpty ? "layer" : ring.Batches.Length == 1 ? "wedge" : $"wedge {b + 1}";
+                string part = ring.Batches.IsEmpty ? "layer" : ring.Stave is not null ? "stave" : ring.Batches.Length == 1 ? "wedge" : $"wedge {b + 1}";
                 foreach (WoodNeed wood in batch.Woods)
                     Row(text, ring.Ring.Name, wood.Wood, Number(wood.Needed, 0), Number(wood.ToSaw, 0), Number(wood.Boards, 0), Length(wood.Length),
                         Size("board-width"), Size("board-thickness"), Size("sawn-rim-edge"), Size("sawn-tip"), mitre, Size("stop"), part);
@@ -35,6 +35,11 @@ public static class CutListCsv
             foreach (SpacerBatch s in ring.Spacers)
                 Row(text, ring.Ring.Name, s.Wood, Number(s.Need.Needed, 0), Number(s.Need.ToSaw, 0), Number(s.Need.Boards, 0), Length(s.Need.Length),
                     Length(s.Height), Length(s.Thickness), "", "", "0", Length(s.Length), "spacer");
+
+            // So is a strip of a laminated board.
+            foreach (StripNeed strip in ring.Lamination?.Kinds ?? [])
+                Row(text, ring.Ring.Name, strip.Wood, Number(strip.Count, 0), Number(strip.Count, 0), Number(strip.Sticks, 0), Length(strip.Length),
+                    ring.Find("strip-width") is Figure width ? Length(width.Value) : "", Length(strip.Thickness), "", "", "0", Length(strip.Height), "strip");
         }
 
         return text.ToString();

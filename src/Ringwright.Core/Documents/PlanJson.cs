@@ -51,10 +51,11 @@ public static class PlanJson
         json.WriteEndArray();
         WriteWoods(json, ring);
         json.WriteStartArray("order");
-        IEnumerable<string> order = ring.Spacers.IsEmpty ? Enumerable.Range(0, ring.Ring.Around).Select(ring.Ring.WoodOf) : ring.Layout.Select(l => l.Wood);
+        IEnumerable<string> order = ring.Spacers.IsEmpty && ring.Lamination is null ? Enumerable.Range(0, ring.Ring.Around).Select(ring.Ring.WoodOf) : ring.Layout.Select(l => l.Wood);
         foreach (string wood in order) json.WriteStringValue(wood);
         json.WriteEndArray();
         if (!ring.Spacers.IsEmpty) WriteSpacers(json, ring);
+        if (ring.Lamination is Lamination board) WriteStrips(json, board);
         WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
         WriteTexts(json, "findings", ring.Findings.Select(f => f.Sentence.In(style)));
         json.WriteEndObject();
@@ -112,6 +113,25 @@ public static class PlanJson
             json.WriteNumber("thickness", spacer.Thickness);
             json.WriteNumber("height", spacer.Height);
             json.WriteNumber("cutLength", spacer.Length);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteStrips(Utf8JsonWriter json, Lamination board)
+    {
+        json.WriteStartArray("strips");
+        foreach (StripNeed strip in board.Kinds)
+        {
+            json.WriteStartObject();
+            json.WriteString("wood", strip.Wood);
+            json.WriteNumber("thickness", strip.Thickness);
+            json.WriteNumber("height", strip.Height);
+            json.WriteNumber("shift", strip.Stagger);
+            json.WriteNumber("count", strip.Count);
+            json.WriteNumber("boards", strip.Sticks);
+            json.WriteNumber("length", strip.Length);
             json.WriteEndObject();
         }
 

@@ -25,7 +25,7 @@ internal static class AccuracyFigures
 
     /// <summary>The same accuracy on the rule, for the fence of one batch.</summary>
     public static void AddRule(double halfAngle, FigureBook book) =>
-        book.Add("rule-accuracy", "Read the rule to within", book.Value("M") * book.Value("f") / (Math.Cos(halfAngle) * Math.Cos(halfAngle)), Quantity.FineLength,
+        book.Add("rule-accuracy", "Read the rule to within", book.Known("M") * book.Known("f") / (Math.Cos(halfAngle) * Math.Cos(halfAngle)), Quantity.FineLength,
             "M·f/cos(a)^2", "M f a", "The same accuracy as an offset at distance M from the pivot.", Sources.SmallAngle);
 
     private static void Add(int segments, double limit, string gathers, string sharedLabel, string shared, FigureBook book)

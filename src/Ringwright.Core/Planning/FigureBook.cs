@@ -30,13 +30,10 @@ internal sealed class FigureBook
     public void BeginWhole(string suffix = "", string label = "") => (Batch, Suffix, LabelSuffix) = (null, suffix, label);
 
     /// <summary>The value known as <paramref name="symbol"/> now.</summary>
-    public double Value(string symbol) => _inputs[symbol].Value;
+    public double Known(string symbol) => _inputs[symbol].Value;
 
     /// <summary>Whether there is such a figure.</summary>
     public bool Has(string name) => _figures.Any(f => f.Name == name);
-
-    /// <summary>The value that is known under a symbol.</summary>
-    public double Known(string symbol) => _inputs[symbol].Value;
 
     /// <summary>Makes a value known under its symbol.</summary>
     public double Know(string symbol, string meaning, double value, Quantity quantity)

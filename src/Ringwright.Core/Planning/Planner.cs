@@ -30,8 +30,8 @@ public static class Planner
         WedgeDisc or SegmentRing => ClosedRing.Plan(ring, shop),
         OpenRing open => OpenSegments.Plan(open, shop),
         MixedRing mixed => MixedSegments.Plan(mixed, shop),
-        StaveRing => throw NotPlanned(ring),
-        LaminatedRing => throw NotPlanned(ring),
+        StaveRing staves => Staves.Plan(staves, shop),
+        LaminatedRing laminated => MotifBand.Plan(laminated, shop),
         SolidLayer layer => PlainLayer.Plan(layer, Beside(all, index), shop),
         _ => throw NotPlanned(ring),
     };

@@ -30,6 +30,12 @@ public sealed record RingPlan(
     /// <summary>The flat board it is sawn out of with others; null when it is not.</summary>
     public BoardGroupPlan? Board { get; init; }
 
+    /// <summary>The stave, when it is a ring of staves; its first batch then shows it from above, and how it lies across the board.</summary>
+    public StaveGeometry? Stave { get; init; }
+
+    /// <summary>How the board is laminated that a motif band is sawn from; null for plain wood.</summary>
+    public Lamination? Lamination { get; init; }
+
     /// <summary>The first batch's wedges as glued, after sanding.</summary>
     /// <exception cref="BadInputException">The ring has no wedges of its own.</exception>
     public WedgeGeometry Glued => First.Glued;

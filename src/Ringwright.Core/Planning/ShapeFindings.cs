@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Profiles;
+using Ringwright.Core.Rings;
 
 namespace Ringwright.Core.Planning;
 
@@ -12,6 +13,9 @@ internal static class ShapeFindings
     private const double LeastOverlap = 3;
 
     private const double Forgiven = 1e-6;
+
+    // The wall of staves is followed to this, mm.
+    private const double Chord = 0.01;
 
     /// <summary>The rings with what the shape has to say about each.</summary>
     public static ImmutableArray<RingPlan> Add(ImmutableArray<RingPlan> rings, TurnedForm form, Piece piece)
@@ -40,7 +44,7 @@ internal static class ShapeFindings
             yield break;
         }
 
-        foreach (Finding finding in Wall(ring, form.Extents(part.From, part.To))) yield return finding;
+        foreach (Finding finding in Wall(ring, bottom, top, part, form)) yield return finding;
         if (i > 0 && Overlap(rings[i - 1], ring) is { } overlap && overlap < LeastOverlap)
             yield return new(overlap <= 0 ? Weight.Stop : Weight.Doubt, ring.Ring.Name, overlap <= 0
                 ? Sentence.Of("It does not touch the ring below, there is nothing to glue: make one of them wider.")
@@ -57,24 +61,47 @@ internal static class ShapeFindings
             yield return new(Weight.Note, ring.Ring.Name, Sentence.Of("The stack ends {0} above the shape; that much of the top ring is turned away.", Measured.Length(top - form.Top)));
     }
 
-    private static IEnumerable<Finding> Wall(RingPlan ring, WallExtents wall)
+    private static IEnumerable<Finding> Wall(RingPlan ring, double bottom, double top, (double From, double To) part, TurnedForm form)
     {
-        double outer = ring.Ring.Outside.Millimetres / 2;
-        if (ring.Ring is not StaveRing && outer < wall.MaxOuter - Forgiven)
-            yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of("Its diameter of {0} is smaller than the {1} that the shape reaches within its height.", Measured.Length(2 * outer), Measured.Length(2 * wall.MaxOuter)),
-                new("diameter", 2 * wall.MaxOuter, Sentence.Of("Make it {0}", Measured.Length(2 * wall.MaxOuter))));
-        if (ring.Ring is not StaveRing && ring.Ring is IHollowRing { InnerDiameter: Length inside } && inside.Millimetres / 2 > wall.MinInner + Forgiven)
-            yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of("Its inner diameter of {0} is larger than the {1} that the wall leaves within its height.", Measured.Length(inside.Millimetres), Measured.Length(2 * wall.MinInner)),
-                new("innerDiameter", 2 * wall.MinInner, Sentence.Of("Make it {0}", Measured.Length(2 * wall.MinInner))));
+        bool staves = ring.Ring is StaveRing;
+        (double outside, double inside) = staves ? StavesNeed(ring, bottom, top, part, form) : WallNeeds(form.Extents(part.From, part.To));
+        string within = staves ? "a straight wall that leans with the staves" : "the wall within its height";
+        if (ring.Ring.Outside.Millimetres < outside - Forgiven)
+            yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of($"Its diameter of {{0}} is smaller than the {{1}} that {within} needs.", Measured.Length(ring.Ring.Outside.Millimetres), Measured.Length(outside)),
+                new("diameter", outside, Sentence.Of("Make it {0}", Measured.Length(outside))));
+        if (ring.Ring is IHollowRing { InnerDiameter: Length hole } && hole.Millimetres > inside + Forgiven)
+            yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of($"Its inner diameter of {{0}} is larger than the {{1}} that {within} leaves.", Measured.Length(hole.Millimetres), Measured.Length(inside)),
+                new("innerDiameter", inside, Sentence.Of("Make it {0}", Measured.Length(inside))));
+    }
+
+    private static (double Outside, double Inside) WallNeeds(WallExtents wall) => (2 * wall.MaxOuter, 2 * wall.MinInner);
+
+    // Their sizes are told at their ends, where the wall itself may be narrower.
+    private static (double Outside, double Inside) StavesNeed(RingPlan ring, double bottom, double top, (double From, double To) part, TurnedForm form)
+    {
+        (double outside, double inside) = StaveWall.Diameters(form.SectionWithin(part.From, part.To, Chord), ring.Stave!.Value.Lean, bottom, top);
+        return (outside, Math.Max(0, inside));
     }
 
     // The glued faces: from the wider of the two holes to the narrower of the two rims.
-    private static double? Overlap(RingPlan below, RingPlan above) =>
-        Math.Min(OuterOf(below), OuterOf(above)) - Math.Max(InnerOf(below), InnerOf(above));
+    private static double? Overlap(RingPlan below, RingPlan above)
+    {
+        double joint = below.Ring.Thickness.Millimetres;
+        return Math.Min(OuterOf(below, joint), OuterOf(above, 0)) - Math.Max(InnerOf(below, joint), InnerOf(above, 0));
+    }
 
-    private static double OuterOf(RingPlan ring) => ring.Batches.IsEmpty ? ring.Ring.Outside.Millimetres / 2 : ring.Batches.Min(b => b.Glued.ApexRadius + b.Glued.OuterApothem);
+    // At a height in the ring: only staves are not the same all the way up.
+    private static double OuterOf(RingPlan ring, double z)
+    {
+        if (ring.Stave is StaveGeometry stave) return stave.OuterApothem(z);
+        return ring.Batches.IsEmpty ? ring.Ring.Outside.Millimetres / 2 : ring.Batches.Min(b => b.Glued.ApexRadius + b.Glued.OuterApothem);
+    }
 
-    private static double InnerOf(RingPlan ring) => ring.Batches.IsEmpty ? 0 : ring.Batches.Max(b => b.Glued.ApexRadius + b.Glued.InnerCorner);
+    private static double InnerOf(RingPlan ring, double z)
+    {
+        if (ring.Stave is StaveGeometry stave) return stave.InnerApothem(z) / Math.Cos(stave.HalfAngle);
+        return ring.Batches.IsEmpty ? 0 : ring.Batches.Max(b => b.Glued.ApexRadius + b.Glued.InnerCorner);
+    }
 
     private static IEnumerable<Finding> Tube(RingPlan ring, Bore bore, TurnedForm form)
     {

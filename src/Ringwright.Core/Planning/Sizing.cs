@@ -45,7 +45,7 @@ internal static class Sizing
         }
 
         WallExtents wall = form.Extents(part.From, part.To);
-        if (ring is StaveRing stave) return Staves(stave, part, form);
+        if (ring is StaveRing stave) return Staves(stave, (bottom, top), form.SectionWithin(part.From, part.To, Chord));
         Length outer = ring.Diameter ?? Length.FromMillimetres(2 * wall.MaxOuter);
         return ring switch
         {
@@ -68,22 +68,19 @@ internal static class Sizing
         ? Length.FromMillimetres(2 * wall.MinInner)
         : throw new BadInputException($"ring {ring.Name}, innerDiameter", "the shape is solid somewhere within its height", "make it a wedge disc or a solid layer, or let it begin above the floor");
 
-    // Leaning staves contain the wall between two cones: given are the widths at the wide end outside and at the narrow end inside.
-    private static StaveRing Staves(StaveRing ring, (double From, double To) part, TurnedForm form)
+    // The straight wall that leans with the staves and holds the turned one, from the ring's one face to the other.
+    private static StaveRing Staves(StaveRing ring, (double Bottom, double Top) faces, WallSection wall)
     {
-        WallSection wall = form.SectionWithin(part.From, part.To, Chord);
-        double run = part.To - part.From;
-        Angle lean = ring.Lean ?? Angle.FromRadians(Math.Atan2(wall.Levels[^1].Outer - wall.Levels[0].Outer, run));
-        double slope = Math.Tan(lean.Radians);
-        double wide = slope > 0 ? part.To : part.From, narrow = slope > 0 ? part.From : part.To;
-        double outer = wall.Levels.Max(l => l.Outer + (slope * (wide - l.Z))) + Chord;
-        double inner = wall.Levels.Min(l => l.Inner + (slope * (narrow - l.Z))) - Chord;
-        if (ring.InnerDiameter is null && (inner <= 0 || wall.Levels.Any(l => l.Inner <= 0))) Inside(ring, default);
+        Angle lean = ring.Lean ?? Angle.FromRadians(StaveWall.LeanOf(wall));
+        (double outside, double inside) = StaveWall.Diameters(wall, lean.Radians, faces.Bottom, faces.Top);
+        if (ring.InnerDiameter is null && wall.Levels.Any(l => l.Inner <= 0)) Inside(ring, default);
+        if (ring.InnerDiameter is null && inside <= 2 * Chord)
+            throw new BadInputException($"ring {ring.Name}, lean", $"at {lean} the staves meet the axis before they reach the ring's narrower end", "a smaller lean, or several rings above each other, are needed");
         return ring with
         {
             Lean = lean,
-            Diameter = ring.Diameter ?? Length.FromMillimetres(2 * outer),
-            InnerDiameter = ring.InnerDiameter ?? Length.FromMillimetres(2 * inner),
+            Diameter = ring.Diameter ?? Length.FromMillimetres(outside + (2 * Chord)),
+            InnerDiameter = ring.InnerDiameter ?? Length.FromMillimetres(inside - (2 * Chord)),
         };
     }
 

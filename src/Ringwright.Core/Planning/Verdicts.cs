@@ -20,9 +20,15 @@ internal static class Verdicts
         if (riskiest is null) return null;
         Figure first = riskiest[chance];
         Figure? corrected = riskiest.Find("chance-after-correction");
-        string after = corrected is null ? "" : ", {1} once a test half has corrected the fences";
-        string exact = riskiest.Find("angle-per-fence") is null || riskiest.Find("rule-accuracy") is null ? "." : "; set each fence within {2}, {3} on the rule.";
+        string after = corrected is null ? "" : $", {{1}} once a test half has corrected the {(riskiest.Stave is null ? "fences" : "settings")}";
         Measured Of(string name) => riskiest.Find(name)?.Measured ?? default;
-        return Sentence.Of(what + after + exact, first.Measured, (corrected ?? first).Measured, Of("angle-per-fence"), Of("rule-accuracy"));
+        return Sentence.Of(what + after + HowExact(riskiest), first.Measured, (corrected ?? first).Measured, Of("angle-per-fence"), Of("rule-accuracy"), Of("tilt-within"));
+    }
+
+    // A ring out of a flat board has a tilt too, which is not what makes it close.
+    private static string HowExact(RingPlan ring)
+    {
+        if (ring.Stave is not null) return "; tilt the blade within {4}.";
+        return ring.Find("angle-per-fence") is null || ring.Find("rule-accuracy") is null ? "." : "; set each fence within {2}, {3} on the rule.";
     }
 }

@@ -39,7 +39,9 @@ internal static class WoodFigures
         book.Know("h", "shortest rest that can be held", strip.HoldingLength, Quantity.Length);
         book.Know("p", "strip used for each wedge", strip.Pitch, Quantity.Length);
         book.Know("u", "strip lost on every board", strip.Overhead, Quantity.Length);
-        book.Add("strip-per-wedge", "Strip used for each wedge", strip.Pitch, Quantity.Length, "(Lo + Li)/2 + k/cos(a)", "Lo Li k a",
+        book.Know("y", "strip left out behind each wedge, for the pattern", strip.Slip, Quantity.Length);
+        (string formula, string symbols) = strip.Slip > 0 ? ("(Lo + Li)/2 + k/cos(a) + y", "Lo Li k a y") : ("(Lo + Li)/2 + k/cos(a)", "Lo Li k a");
+        book.Add("strip-per-wedge", "Strip used for each wedge", strip.Pitch, Quantity.Length, formula, symbols,
             "Wedges point to alternate edges, so each takes its middle length and one slanted kerf.", Sources.SawGeometry);
         book.Add("strip-overhead", "Strip lost on every board", strip.Overhead, Quantity.Length, "e + w·tan(a) + k/cos(a) + h", "e w a k h",
             "Squaring the end, the first angled cut, and the rest that must stay long enough to hold.", Sources.SawGeometry);

@@ -14,11 +14,14 @@ namespace Ringwright.Core.Sawing;
 /// <param name="HoldingLength">Shortest edge of the rest that is never sawn.</param>
 public readonly record struct StripLayout(WedgeGeometry Wedge, double Kerf, double EndTrim, double HoldingLength)
 {
+    /// <summary>Strip left out behind each wedge so that every wedge starts at the same place of a pattern; 0 for plain wood.</summary>
+    public double Slip { get; init; }
+
     /// <summary>Width of the kerf along the strip, k / cos a.</summary>
     public double KerfAlong => Kerf / Math.Cos(Wedge.HalfAngle);
 
-    /// <summary>Strip used for each wedge, (Lo + Li)/2 + k / cos a.</summary>
-    public double Pitch => ((Wedge.RimEdge + Wedge.Tip) / 2) + KerfAlong;
+    /// <summary>Strip used for each wedge, (Lo + Li)/2 + k / cos a and what is left out behind it.</summary>
+    public double Pitch => ((Wedge.RimEdge + Wedge.Tip) / 2) + KerfAlong + Slip;
 
     /// <summary>Share of the strip turned to sawdust, kerf over pitch.</summary>
     public double DustShare => KerfAlong / Pitch;
@@ -31,6 +34,9 @@ public readonly record struct StripLayout(WedgeGeometry Wedge, double Kerf, doub
 
     /// <summary>Wedges that a strip of <paramref name="length"/> yields. A hair (1e-9 mm) is forgiven, so that LengthFor's answer is enough.</summary>
     public int WedgesIn(double length) => Math.Max(0, (int)Math.Floor((length - Overhead + 1e-9) / Pitch));
+
+    /// <summary>Where along the strip the middle of the wedge sawn as number <paramref name="cut"/> (0-based) lies.</summary>
+    public double MiddleOf(int cut) => EndTrim + (Wedge.Depth * Math.Tan(Wedge.HalfAngle) / 2) + KerfAlong + (cut * Pitch) + ((Wedge.RimEdge + Wedge.Tip) / 4);
 
     /// <summary>
     /// The pieces in plan when <paramref name="wedges"/> are sawn from a strip of <paramref name="length"/>: x along the strip from
@@ -50,7 +56,7 @@ public readonly record struct StripLayout(WedgeGeometry Wedge, double Kerf, doub
         var kerfs = ImmutableArray.CreateBuilder<ConvexPolygon>(wedges + 1);
         for (int i = 0; i <= wedges; i++)
         {
-            double after = cut + KerfAlong;
+            double after = cut + KerfAlong + (i > 0 ? Slip : 0);
             kerfs.Add(strip.Clip(After(cut, i)).Clip(Before(after, i)));
             if (i == wedges) return new(trim, offcut, pieces.MoveToImmutable(), kerfs.MoveToImmutable(), strip.Clip(After(after, i)));
             cut = after + ((Wedge.RimEdge + Wedge.Tip) / 2);
@@ -75,6 +81,6 @@ public readonly record struct StripLayout(WedgeGeometry Wedge, double Kerf, doub
 /// <param name="Trim">Wood lost to square the end.</param>
 /// <param name="Offcut">What the first angled cut drops.</param>
 /// <param name="Wedges">The wedges in cut order, pointing to alternate edges.</param>
-/// <param name="Kerfs">The wood turned to dust, one more than the wedges.</param>
+/// <param name="Kerfs">The wood turned to dust, one more than the wedges, with what is left out behind each wedge.</param>
 /// <param name="Rest">The rest that stays in the hand or clamp.</param>
 public sealed record StripPlan(ConvexPolygon Trim, ConvexPolygon Offcut, ImmutableArray<ConvexPolygon> Wedges, ImmutableArray<ConvexPolygon> Kerfs, ConvexPolygon Rest);

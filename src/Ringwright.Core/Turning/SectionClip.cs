@@ -2,7 +2,7 @@ namespace Ringwright.Core.Turning;
 
 /// <summary>
 /// What of a wall's cut lies between a segment's sides: the sides of an open segment meet before they reach the axis, and there
-/// is no wood behind that. Levels are added where the walls run into the meeting line, so that nothing is cut off or filled.
+/// is no wood behind that; the parts of a strip end where its glue lines run into the joints. Levels are added where the walls run into the meeting line, so that nothing is cut off or filled.
 /// </summary>
 internal static class SectionClip
 {
@@ -12,6 +12,7 @@ internal static class SectionClip
     /// <summary>The connected parts of the cut from the bottom up; empty where the sides leave no wood at all.</summary>
     public static List<List<WallLevel>> Runs(WallSection section, in SegmentSpan span)
     {
+        section = WithKinks(section, span);
         if (!Touches(section, span)) return [[.. section.Levels]];
         List<WallLevel> levels = WithCrossings(section, span);
         return Connected(levels, span);
@@ -27,6 +28,23 @@ internal static class SectionClip
         }
 
         return false;
+    }
+
+    // Between levels the limits run straight, like the walls.
+    private static WallSection WithKinks(WallSection section, SegmentSpan span)
+    {
+        double[] kinks = [.. span.Kinks.Order()];
+        if (kinks.Length == 0) return section;
+        List<WallLevel> levels = [section.Levels[0]];
+        foreach (WallLevel above in section.Levels.Skip(1))
+        {
+            WallLevel below = levels[^1];
+            foreach (double z in kinks.Where(k => k - below.Z > Same && above.Z - k > Same))
+                if (z - levels[^1].Z > Same) levels.Add(Between(below, above, (z - below.Z) / (above.Z - below.Z)));
+            levels.Add(above);
+        }
+
+        return new([.. levels]);
     }
 
     private static List<WallLevel> WithCrossings(WallSection section, SegmentSpan span)

@@ -9,33 +9,66 @@ internal sealed class SegmentPlanner(Facets facets, MeshCorners corners)
     // Directions come from sums of angles: below this two angles are the same.
     private const double SameAngle = 1e-12;
 
-    private readonly List<(TurnedSegment Like, SegmentPlan Plan)> _ofRing = [];
+    private readonly List<(TurnedSegment Like, SegmentPlan[] Plans)> _ofRing = [];
     private WallSection? _section;
     private SectionOutline? _radial;
     private SegmentPlan? _last;
 
     public void StartRing(TurnedRing ring)
     {
-        _section = SolidCheck.Tidy(ring.Section);
+        _section = WithSteps(SolidCheck.Tidy(ring.Section), ring);
         _radial = null;
         _ofRing.Clear();
     }
 
-    public SegmentPlan Plan(TurnedSegment segment)
+    // A leaning glue line bends where it runs over the round wall: levels are put in so that it keeps to it like the facets do.
+    private WallSection WithSteps(WallSection section, TurnedRing ring)
     {
-        foreach ((TurnedSegment like, SegmentPlan plan) in _ofRing)
+        double steepest = ring.Segments.Max(s => (double?)Steepness(s)) ?? 0;
+        if (steepest == 0) return section;
+        List<WallLevel> levels = [section.Levels[0]];
+        foreach ((WallLevel below, WallLevel above) in section.Levels.Zip(section.Levels.Skip(1)))
         {
-            if (IsLike(segment, like)) return plan;
+            double radius = Math.Max(below.Outer, above.Outer), turn = (above.Z - below.Z) * steepest / radius;
+            int steps = turn > 0 ? facets.Over(radius, Math.Min(turn, Math.PI)) : 1;
+            for (int i = 1; i < steps; i++) levels.Add(SectionClip.Between(below, above, (double)i / steps));
+            levels.Add(above);
         }
 
-        SegmentPlan made = Make(new(segment));
+        return new([.. levels]);
+    }
+
+    // How far around the wall a side moves for each millimetre up; more beside a segment's middle, where it meets the wall at a slant.
+    private static double Steepness(TurnedSegment segment)
+    {
+        double slant = segment.Within is SegmentJoints joints ? Math.Cos((joints.To.Direction - joints.From.Direction) / 2) : 1;
+        return Math.Max(Math.Abs(Math.Tan(segment.From.Tilt)), Math.Abs(Math.Tan(segment.To.Tilt))) / slant;
+    }
+
+    /// <summary>One plan for each of the segment's cells.</summary>
+    public SegmentPlan[] Plan(TurnedSegment segment)
+    {
+        foreach ((TurnedSegment like, SegmentPlan[] plans) in _ofRing)
+        {
+            if (IsLike(segment, like)) return plans;
+        }
+
+        SegmentPlan[] made = [.. SegmentCells.Of(segment).Select(cell => Make(cell))];
         _ofRing.Add((segment, made));
         return made;
     }
 
     private static bool IsLike(TurnedSegment a, TurnedSegment b) =>
         a.From.Offset == b.From.Offset && a.From.Tilt == b.From.Tilt && a.To.Offset == b.To.Offset && a.To.Tilt == b.To.Tilt
-        && Math.Abs(a.To.Direction - a.From.Direction - (b.To.Direction - b.From.Direction)) < SameAngle;
+        && Math.Abs(a.To.Direction - a.From.Direction - (b.To.Direction - b.From.Direction)) < SameAngle
+        && IsLike(a.Within, a.From, b.Within, b.From);
+
+    private static bool IsLike(SegmentJoints? a, JointPlane fromA, SegmentJoints? b, JointPlane fromB)
+    {
+        if (a is not { } first || b is not { } second) return a is null && b is null;
+        return Math.Abs(first.From.Direction - fromA.Direction - (second.From.Direction - fromB.Direction)) < SameAngle
+            && Math.Abs(first.To.Direction - fromA.Direction - (second.To.Direction - fromB.Direction)) < SameAngle;
+    }
 
     private SegmentPlan Make(SegmentSpan span)
     {

@@ -10,24 +10,37 @@ internal readonly struct SegmentSpan
     private readonly double _fromSlope;
     private readonly double _toConstant;
     private readonly double _toSlope;
+    private readonly RadialLimits? _limits;
 
     public SegmentSpan(TurnedSegment segment)
+        : this(segment.From, segment.To, null)
     {
-        From = segment.From.Direction;
-        To = segment.To.Direction;
-        _fromConstant = segment.From.Offset / Math.Cos(segment.From.Tilt);
-        _fromSlope = Math.Tan(segment.From.Tilt);
-        _toConstant = segment.To.Offset / Math.Cos(segment.To.Tilt);
-        _toSlope = Math.Tan(segment.To.Tilt);
-        bool sameSide = _fromConstant == _toConstant && _fromSlope == _toSlope;
+    }
+
+    /// <summary>Between two sides, where the limits say; everywhere between them without.</summary>
+    public SegmentSpan(JointPlane from, JointPlane to, RadialLimits? limits)
+    {
+        (FromPlane, ToPlane, _limits) = (from, to, limits);
+        _fromConstant = from.Offset / Math.Cos(from.Tilt);
+        _fromSlope = Math.Tan(from.Tilt);
+        _toConstant = to.Offset / Math.Cos(to.Tilt);
+        _toSlope = Math.Tan(to.Tilt);
+        bool sameSide = _fromConstant == _toConstant && _fromSlope == _toSlope && limits is null;
         IsFullTurn = sameSide && Math.Abs(Angle - FullTurn) < 1e-9;
         IsRadial = IsFullTurn || (sameSide && _fromConstant == 0 && _fromSlope == 0);
     }
 
-    /// <summary>Directions of the two sides, radians.</summary>
-    public double From { get; }
+    public JointPlane FromPlane { get; }
 
-    public double To { get; }
+    public JointPlane ToPlane { get; }
+
+    /// <summary>Directions of the two sides, radians.</summary>
+    public double From => FromPlane.Direction;
+
+    public double To => ToPlane.Direction;
+
+    /// <summary>Heights at which the limits change from one line to another.</summary>
+    public IEnumerable<double> Kinks => _limits?.Kinks ?? [];
 
     /// <summary>From one direction to the other, radians.</summary>
     public double Angle => To - From;
@@ -57,6 +70,7 @@ internal readonly struct SegmentSpan
     /// </summary>
     public (double Least, double Greatest) Reach(double z)
     {
+        if (_limits is not null) return _limits.At(z);
         if (IsRadial) return Angle > 0 ? (0, double.PositiveInfinity) : (double.PositiveInfinity, double.PositiveInfinity);
         double nearest = Math.Max(Math.Abs(FromOffset(z)), Math.Abs(ToOffset(z)));
         double tip = Tip(z);

@@ -7,10 +7,9 @@ internal sealed class SegmentWriter
 {
     private readonly ArcTable _arc = new();
 
-    /// <summary>Fills <paramref name="positions"/> (x, y, z in mm for each vertex) of one segment.</summary>
-    public void WritePositions(SegmentPlan plan, TurnedSegment segment, Span<float> positions)
+    /// <summary>Fills <paramref name="positions"/> (x, y, z in mm for each vertex) of one cell of a segment.</summary>
+    public void WritePositions(SegmentPlan plan, in SegmentSpan span, Span<float> positions)
     {
-        SegmentSpan span = new(segment);
         if (span.IsRadial) _arc.Set(span.From, span.To, plan.Facets);
         foreach (MeshRow row in plan.Pattern.Rows)
         {
@@ -21,16 +20,15 @@ internal sealed class SegmentWriter
         }
     }
 
-    /// <summary>Fills <paramref name="normals"/>, unit vectors, of one segment whose faces have their own vertices.</summary>
-    public void WriteNormals(SegmentPlan plan, TurnedSegment segment, Span<float> normals)
+    /// <summary>Fills <paramref name="normals"/>, unit vectors, of one cell of a segment whose faces have their own vertices.</summary>
+    public void WriteNormals(SegmentPlan plan, in SegmentSpan span, Span<float> normals)
     {
-        SegmentSpan span = new(segment);
         if (span.IsRadial) _arc.Set(span.From, span.To, plan.Facets);
         foreach (MeshRow row in plan.Pattern.Rows)
         {
             if (row.Group >= plan.Groups.From)
             {
-                Put(normals, row.Start, row.Group == plan.Groups.From ? -Normal(segment.From) : Normal(segment.To));
+                Put(normals, row.Start, row.Group == plan.Groups.From ? -Normal(span.FromPlane) : Normal(span.ToPlane));
                 continue;
             }
 

@@ -55,8 +55,16 @@ internal static class SolidCheck
     {
         if (!IsPlane(segment.From) || !IsPlane(segment.To)) return ("a joint is not a number or lies flat", "directions, offsets and tilts are finite and a tilt is under 90°");
         if (segment.To.Direction - segment.From.Direction > (2 * Math.PI) + 1e-9) return ("it reaches around the axis more than once", "a segment takes a full turn at most");
+        if (segment.Within is SegmentJoints joints && !Surround(joints, segment))
+            return ("its glue lines do not lie between its joints", "joints stand upright through the axis, less than a quarter turn to either side of the glue lines' directions");
         return segment.Wood < 0 ? ($"its wood has the number {segment.Wood}", "woods count from 0") : null;
     }
+
+    private static bool Surround(SegmentJoints joints, TurnedSegment segment) =>
+        joints.From == new JointPlane(joints.From.Direction) && joints.To == new JointPlane(joints.To.Direction)
+        && IsBefore(joints.From, segment.From) && IsBefore(joints.From, segment.To) && IsBefore(segment.From, joints.To) && IsBefore(segment.To, joints.To);
+
+    private static bool IsBefore(JointPlane first, JointPlane second) => second.Direction - first.Direction is > 0 and < Math.PI / 2;
 
     private static bool IsPlane(JointPlane plane) =>
         double.IsFinite(plane.Direction + plane.Offset) && Math.Abs(plane.Tilt) < (Math.PI / 2) - 1e-6;

@@ -40,7 +40,7 @@ public sealed class TurnedMass
             WallIntegrals wall = new(SolidCheck.Tidy(rings[ring].Section));
             var segments = ImmutableArray.CreateBuilder<MassProperties>(rings[ring].Segments.Length);
             foreach (TurnedSegment segment in rings[ring].Segments)
-                segments.Add(wall.Over(new(segment)).OfDensity(GramsPerMm3 * Density(densities, segment.Wood, $"ring {ring + 1}, segment {segments.Count + 1}")));
+                segments.Add(wall.Over(segment).OfDensity(GramsPerMm3 * Density(densities, segment.Wood, $"ring {ring + 1}, segment {segments.Count + 1}")));
             all.Add(segments.MoveToImmutable());
         }
 

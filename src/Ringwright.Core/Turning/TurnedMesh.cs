@@ -5,7 +5,7 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Core.Turning;
 
 /// <summary>
-/// The turned solid as triangles: every segment a closed solid of its own, all in one set of buffers, sorted by wood and within
+/// The turned solid as triangles: every segment a closed solid of its own (a strip of a glued segment of up to four), all in one set of buffers, sorted by wood and within
 /// a wood by ring and segment. Positions are of single precision, computed in double.
 /// </summary>
 public sealed class TurnedMesh

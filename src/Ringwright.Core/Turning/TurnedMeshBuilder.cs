@@ -7,7 +7,7 @@ namespace Ringwright.Core.Turning;
 internal sealed class TurnedMeshBuilder(IReadOnlyList<TurnedRing> rings, SegmentPlanner planner)
 {
     private readonly SegmentWriter _writer = new();
-    private SegmentPlan[] _planOf = [];
+    private SegmentPlan[][] _plansOf = [];
     private TurnedPart[] _parts = [];
 
     public TurnedMesh Build(bool withNormals)
@@ -19,12 +19,18 @@ internal sealed class TurnedMeshBuilder(IReadOnlyList<TurnedRing> rings, Segment
         int[] triangles = GC.AllocateUninitializedArray<int>(indices);
         for (int i = 0; i < _parts.Length; i++)
         {
-            TurnedPart part = _parts[i];
-            SegmentPlan plan = _planOf[i];
-            TurnedSegment segment = rings[part.Ring].Segments[part.Segment];
-            _writer.WritePositions(plan, segment, positions.AsSpan(3 * part.FirstVertex, 3 * part.VertexCount));
-            if (withNormals) _writer.WriteNormals(plan, segment, normals.AsSpan(3 * part.FirstVertex, 3 * part.VertexCount));
-            Connect(plan.Pattern.Indices, part.FirstVertex, triangles.AsSpan(part.FirstIndex, part.IndexCount));
+            SegmentSpan[] cells = SegmentCells.Of(rings[_parts[i].Ring].Segments[_parts[i].Segment]);
+            (int vertex, int index) = (_parts[i].FirstVertex, _parts[i].FirstIndex);
+            for (int cell = 0; cell < cells.Length; cell++)
+            {
+                SegmentPlan plan = _plansOf[i][cell];
+                int count = plan.Pattern.VertexCount;
+                _writer.WritePositions(plan, cells[cell], positions.AsSpan(3 * vertex, 3 * count));
+                if (withNormals) _writer.WriteNormals(plan, cells[cell], normals.AsSpan(3 * vertex, 3 * count));
+                Connect(plan.Pattern.Indices, vertex, triangles.AsSpan(index, plan.Pattern.Indices.Length));
+                vertex += count;
+                index += plan.Pattern.Indices.Length;
+            }
         }
 
         return new(rings, _parts, positions, normals, triangles);
@@ -40,10 +46,10 @@ internal sealed class TurnedMeshBuilder(IReadOnlyList<TurnedRing> rings, Segment
             for (int segment = 0; segment < rings[ring].Segments.Length; segment++)
             {
                 TurnedSegment one = rings[ring].Segments[segment];
-                SegmentPlan plan = planner.Plan(one);
+                SegmentPlan[] plans = planner.Plan(one);
                 int place = nextOfWood[one.Wood]++;
-                _planOf[place] = plan;
-                _parts[place] = new(ring, segment, one.Wood, 0, plan.Pattern.VertexCount, 0, plan.Pattern.Indices.Length);
+                _plansOf[place] = plans;
+                _parts[place] = new(ring, segment, one.Wood, 0, plans.Sum(p => p.Pattern.VertexCount), 0, plans.Sum(p => p.Pattern.Indices.Length));
             }
         }
     }
@@ -58,7 +64,7 @@ internal sealed class TurnedMeshBuilder(IReadOnlyList<TurnedRing> rings, Segment
             foreach (TurnedSegment segment in ring.Segments) greatest = Math.Max(greatest, segment.Wood);
         }
 
-        _planOf = new SegmentPlan[count];
+        _plansOf = new SegmentPlan[count][];
         _parts = new TurnedPart[count];
         int[] starts = new int[greatest + 2];
         foreach (TurnedRing ring in rings)

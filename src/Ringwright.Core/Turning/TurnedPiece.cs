@@ -3,6 +3,7 @@ using Ringwright.Core.Geometry;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
+using Ringwright.Core.Rings;
 
 namespace Ringwright.Core.Turning;
 
@@ -35,6 +36,7 @@ public sealed record TurnedPiece(ImmutableArray<TurnedRing> Rings, ImmutableArra
         return new(rings.ToImmutable(), woods);
     }
 
+    // The wall leans with staves: its sizes are those outside at their wider end and inside at their narrower one.
     private static WallSection Straight(RingPlan ring, double bottom, double top)
     {
         double outer = ring.Ring.Outside.Millimetres / 2;
@@ -45,7 +47,8 @@ public sealed record TurnedPiece(ImmutableArray<TurnedRing> Rings, ImmutableArra
             WedgeDisc => OpeningRadius(ring),
             _ => 0,
         };
-        return new([new(bottom, outer, inner), new(top, outer, inner)]);
+        double lean = ring.Stave is StaveGeometry stave ? (top - bottom) * Math.Tan(stave.Lean) : 0;
+        return new([new(bottom, outer - Math.Max(0, lean), inner + Math.Max(0, -lean)), new(top, outer - Math.Max(0, -lean), inner + Math.Max(0, lean))]);
     }
 
     // The opening between flat tips has corners; a round one of the same area stands for it.
@@ -57,7 +60,8 @@ public sealed record TurnedPiece(ImmutableArray<TurnedRing> Rings, ImmutableArra
 
     // From the ring's own heights to the piece's.
     private static TurnedSegment Lift(LaidSegment laid, int wood, double by) => new(
-        Lift(laid.From, by), Lift(laid.To, by), wood, laid.Frame with { Origin = laid.Frame.Origin + new Vector3D(0, 0, by) });
+        Lift(laid.From, by), Lift(laid.To, by), wood, laid.Frame with { Origin = laid.Frame.Origin + new Vector3D(0, 0, by) })
+    { Within = laid.Within }; // upright joints through the axis are the same at any height
 
     private static JointPlane Lift(JointPlane plane, double by) => plane with { Offset = plane.Offset - (Math.Sin(plane.Tilt) * by) };
 }

@@ -22,7 +22,19 @@ public readonly record struct JointPlane(double Direction, double Offset = 0, do
 /// Its board laid into the piece: from board coordinates (x along the board and its grain, y across its width, z through its
 /// thickness, mm) to the piece's.
 /// </param>
-public readonly record struct TurnedSegment(JointPlane From, JointPlane To, int Wood, Frame3D Board);
+public readonly record struct TurnedSegment(JointPlane From, JointPlane To, int Wood, Frame3D Board)
+{
+    /// <summary>
+    /// The upright joints through the axis that it lies between too, when it is a strip of a glued segment: it then starts at the
+    /// later of both starts and ends at the earlier of both ends. Null for a segment of one wood.
+    /// </summary>
+    public SegmentJoints? Within { get; init; }
+}
+
+/// <summary>The two joints of a segment.</summary>
+/// <param name="From">The side it starts at, counter-clockwise.</param>
+/// <param name="To">The side it ends at.</param>
+public readonly record struct SegmentJoints(JointPlane From, JointPlane To);
 
 /// <summary>One ring of the turned solid.</summary>
 /// <param name="Section">Its cut along the axis.</param>

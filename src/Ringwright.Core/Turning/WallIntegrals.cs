@@ -9,6 +9,8 @@ internal sealed class WallIntegrals
     private static readonly GaussLegendreRule Polynomial = new(0, 1, 3);
     private static readonly GaussLegendreRule Smooth = new(0, 1, 12);
 
+    private const double Hair = 1e-9;
+
     private readonly WallSection _section;
 
     // Per radian, and per unit of the chord of a unit circle: integrals of (R² − r²)/2, (R³ − r³)/3, (R⁴ − r⁴)/4.
@@ -43,7 +45,14 @@ internal sealed class WallIntegrals
         }
     }
 
-    public MassProperties Over(in SegmentSpan span)
+    public MassProperties Over(TurnedSegment segment)
+    {
+        MassProperties sum = default;
+        foreach (SegmentSpan cell in SegmentCells.Of(segment)) sum += Over(cell);
+        return sum;
+    }
+
+    private MassProperties Over(in SegmentSpan span)
     {
         if (!span.IsRadial) return OverSlabs(span);
         double angle = Math.Max(0, span.Angle);
@@ -77,10 +86,12 @@ internal sealed class WallIntegrals
         {
             WallLevel at = SectionClip.Between(below, above, Smooth.Abscissas[node]);
             double weight = Smooth.Weights[node];
+            // What ends before the wall is not turned there.
+            (double least, double greatest) = span.Reach(at.Z);
             sum += new CrossSection(span, SectionClip.Clipped(at, span)).Slice(weight * height) with
             {
-                OuterArea = weight * outer * at.Outer * Math.Max(0, span.Width(at.Outer, at.Z)),
-                InnerArea = weight * inner * at.Inner * Math.Max(0, span.Width(at.Inner, at.Z)),
+                OuterArea = at.Outer < greatest - Hair ? weight * outer * at.Outer * Math.Max(0, span.Width(at.Outer, at.Z)) : 0,
+                InnerArea = at.Inner > least + Hair || least == 0 ? weight * inner * at.Inner * Math.Max(0, span.Width(at.Inner, at.Z)) : 0,
             };
         }
 

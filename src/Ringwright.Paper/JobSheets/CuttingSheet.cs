@@ -39,12 +39,12 @@ internal static class CuttingSheet
         int wedges = Math.Min((int)job.Ring["wedges-per-board"].Value, job.Ring.Woods.Max(w => w.ToSaw));
         double length = job.Shop.Boards.Length.Millimetres;
         ScaledPicture strip = StripPicture.Draw(job.Ring, job.Style, length, wedges, job.Width);
-        string words = $"Hatched: end trim and first offcut. Grey: kerf. Numbers: order of sawing, at the rim edge. Keep at least {job.Length(job.Shop.Saw.HoldingLength.Millimetres)} to hold.";
+        string words = $"Hatched: end trim and first offcut. Grey: kerf{(job.Ring.Strip.Slip > 0 ? " and what is left out for the pattern" : "")}. Numbers: order of sawing, at the rim edge. Keep at least {job.Length(job.Shop.Saw.HoldingLength.Millimetres)} to hold.";
         string heading = $"{wedges} {(wedges == 1 ? "wedge" : "wedges")} from a board of {job.Length(length)}, {strip.Scale}";
         return (new(heading, new Picture(strip.Drawing, words)), strip.Scale);
     }
 
-    private static IEnumerable<IBlock> Woods(RingJob job)
+    public static IEnumerable<IBlock> Woods(RingJob job)
     {
         Table[] tables = [.. job.Ring.Woods.Chunk(RowsTogether).Select(woods => Table(job, woods))];
         return tables.Select((table, i) => i == 0 ? new Section("Woods", table) : (IBlock)table);

@@ -26,9 +26,12 @@ internal static class FitSheet
             "minutes milling", "minutes sawing", "minutes sanding", "abrasive")),
     ]);
 
+    /// <summary>Gaps worth a row, mm, round in the reader's unit.</summary>
+    public static double[] GapsIn(MeasureStyle style) => style.Unit == LengthUnit.Millimetre ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
+
     private static Column Gaps(RingJob job)
     {
-        double[] gaps = GapSizes(job);
+        double[] gaps = GapsIn(job.Style);
         var ring = DiagnosedRing.Of(job.Ring, job.Shop.Sled);
         FenceCorrection example = FenceCorrection.Of(ring, OpenAt.Rim, gaps[0]);
         string caption = $"A gap of {job.Fine(gaps[0])} at the rim: each fence grows by {job.Style.Print(example.FenceAngle, Quantity.FineAngle)}.";
@@ -50,7 +53,7 @@ internal static class FitSheet
     // Laid from spacer to spacer, so that all error is in the last gap.
     private static Column OpenGaps(RingJob job)
     {
-        double[] gaps = GapSizes(job);
+        double[] gaps = GapsIn(job.Style);
         var ring = DiagnosedRing.Of(job.Ring, job.Shop.Sled);
         FenceCorrection example = FenceCorrection.Of(ring, OpenAt.Rim, gaps[0]);
         string caption = $"The last gap {job.Fine(gaps[0])} too wide: each fence grows by {job.Style.Print(example.FenceAngle, Quantity.FineAngle)}.";
@@ -68,9 +71,8 @@ internal static class FitSheet
     private static string[] OpenRow(RingJob job, double gap, FenceCorrection fence) =>
         [job.Fine(gap), Angle(job, fence), Signed(job.Fine(fence.RuleChange)), job.Fine(gap / job.Ring.Ring.Around)];
 
-    private static double[] GapSizes(RingJob job) => job.Style.Unit == LengthUnit.Millimetre ? GapsInMillimetres : [.. GapsInInches.Select(g => g * MeasureStyle.MillimetresPerInch)];
-
-    private static Column Case(Drawing picture, string what, string then) => new(
+    /// <summary>A picture of a gap, what it is, and what to do.</summary>
+    public static Column Case(Drawing picture, string what, string then) => new(
         3,
         new Picture(picture),
         new Paragraph(what, TypeScale.Body with { Weight = FontWeight.SemiBold }),
@@ -88,5 +90,6 @@ internal static class FitSheet
 
     private static string Angle(RingJob job, FenceCorrection correction) => Signed(job.Style.Print(correction.FenceAngle, Quantity.FineAngle));
 
-    private static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";
+    /// <summary>With its sign, a plus too.</summary>
+    public static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";
 }

@@ -24,7 +24,8 @@ public static class JobSheet
         foreach (RingPlan ring in plan.Rings)
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);
-            if (!ring.Batches.IsEmpty) AddWedges(packet, job, correction ?? PrintCorrection.None);
+            if (ring.Stave is not null) StaveSheets.Add(packet, job);
+            else if (!ring.Batches.IsEmpty) AddWedges(packet, job, correction ?? PrintCorrection.None);
             if (ring.Board is not null && !ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
             if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
@@ -48,6 +49,7 @@ public static class JobSheet
     private static void AddWedges(Packet packet, RingJob job, PrintCorrection correction)
     {
         OverviewSheet.Add(packet, job);
+        if (job.Ring.Lamination is Lamination board) LaminationSheet.Add(packet, job, board);
         foreach (RingJob batch in job.Batches)
         {
             SettingsSheet.Add(packet, batch);

@@ -57,12 +57,13 @@ internal static class OverviewSheet
             .. Wedges(job),
         ];
 
-    private static IEnumerable<KeyFigure> Wedges(RingJob job)
+    /// <summary>How many to saw of each wood, or of all together where there are many.</summary>
+    public static IEnumerable<KeyFigure> Wedges(RingJob job, string pieces = "Wedges")
     {
         if (job.Ring.Woods.Length <= MostWoods)
-            return job.Ring.Woods.Select(w => Wedges($"Wedges to saw: {job.Key[w.Wood].Letter} {w.Wood}", w.ToSaw, w.Spares, w.Boards));
+            return job.Ring.Woods.Select(w => Wedges($"{pieces} to saw: {job.Key[w.Wood].Letter} {w.Wood}", w.ToSaw, w.Spares, w.Boards));
         WoodNeed[] woods = [.. job.Ring.Woods];
-        return [Wedges($"Wedges to saw, of {woods.Length} woods", woods.Sum(w => w.ToSaw), woods.Sum(w => w.Spares), woods.Sum(w => w.Boards))];
+        return [Wedges($"{pieces} to saw, of {woods.Length} woods", woods.Sum(w => w.ToSaw), woods.Sum(w => w.Spares), woods.Sum(w => w.Boards))];
     }
 
     private static KeyFigure Wedges(string caption, int toSaw, int spares, int boards) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
@@ -17,6 +18,7 @@ internal static class RingWords
     /// </summary>
     public static string Order(RingPlan plan, WoodKey key)
     {
+        if (plan.Ring is LaminatedRing laminated) return $"strips {string.Join(' ', laminated.Strips.Take(MostRuns).Select(s => key[s.Wood].Letter))}, again and again in the board";
         string[] letters = [.. Letters(plan, key)];
         int period = Period(letters);
         if (period == 1) return Runs(letters);

@@ -65,10 +65,10 @@ internal static class SettingsSheet
         ? $"For gaps that differ by at most {job.Print("gap-difference")} at the rim"
         : $"For a joint gap of at most {job.Fine(job.Shop.Wanted.JointGap.Millimetres)}";
 
-    private static Table Values(RingJob job, string what, string value, IEnumerable<(string Label, string Figure)> rows) =>
+    public static Table Values(RingJob job, string what, string value, IEnumerable<(string Label, string Figure)> rows) =>
         new([new(what), new(value, ColumnKind.Numbers)], [.. rows.Select(row => new[] { row.Label, job.Print(row.Figure) })]);
 
-    private static IEnumerable<string> Findings(RingJob job)
+    public static IEnumerable<string> Findings(RingJob job)
     {
         int all = job.Ring.Findings.Length, shown = all > MostFindings + 1 ? MostFindings : all, more = all - shown;
         foreach (Finding finding in job.Ring.Findings.Take(shown)) yield return finding.Sentence.In(job.Style);

@@ -81,25 +81,41 @@ public sealed class RingPicture
     {
         bool shaded = IsShaded(_plan, _place.Scale);
         foreach (LaidOutline piece in _pieces)
-            Wood(piece, _key[piece.Wood], shaded || (piece.IsSpacer && _place.Scale * piece.Width < LeastForHatch));
+            if (_plan.Lamination is null) Wood(_place.Polygon(piece.Corners), _key[piece.Wood], piece.Middle, shaded || (piece.IsSpacer && _place.Scale * piece.Width < LeastForHatch));
+        if (_plan.Lamination is not null) Strips();
         if (_lines.IsClosed) Closed();
         else foreach (LaidOutline piece in _pieces) _drawing.Stroke(_place.Polygon(piece.Corners), Pens.Medium);
         Cross();
         Turned();
-        if (_key.Entries.Count > 1) Letters();
+        if (_key.Entries.Count > 1 && _plan.Lamination is null) Letters();
         Sizes();
         return _drawing;
     }
 
-    private void Wood(LaidOutline piece, WoodEntry wood, bool shaded)
+    private void Wood(Outline outline, WoodEntry wood, double middle, bool shaded)
     {
-        Outline outline = _place.Polygon(piece.Corners);
         if (_coloured)
             _drawing.Fill(outline, wood.Tint);
         else if (shaded)
             _drawing.Fill(outline, wood.Shade);
         if (!shaded)
-            _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(piece.Middle)));
+            _drawing.Hatch(outline, wood.Hatch.Turned(_place.Angle(middle)));
+    }
+
+    // Several strips show on the upper face of each segment.
+    private void Strips()
+    {
+        double top = _plan.Ring.Thickness.Millimetres;
+        bool shaded = IsShaded(_plan, _place.Scale);
+        foreach (LaidSegment piece in _plan.Layout)
+        {
+            double middle = (piece.Within!.Value.From.Direction + piece.Within.Value.To.Direction) / 2;
+            ConvexPolygon strip = piece.At(Glued.PlanAt(middle), top);
+            if (strip.IsEmpty) continue;
+            Outline outline = _place.Polygon(strip.Vertices);
+            Wood(outline, _key[piece.Wood], middle, shaded);
+            _drawing.Stroke(outline, Pens.Fine);
+        }
     }
 
     private void Closed()

@@ -38,13 +38,14 @@ public sealed class WoodKey
     /// <summary>The woods in the order in which they first come around the ring, those of spacers after all segments'.</summary>
     public IReadOnlyList<WoodEntry> Entries => _entries;
 
-    /// <summary>How a wood is shown.</summary>
-    public WoodEntry this[string wood] => _byName[wood];
+    /// <summary>How a wood is shown; one that is not around the ring, such as a laminated board, plain and without a letter.</summary>
+    public WoodEntry this[string wood] => _byName.TryGetValue(wood, out WoodEntry? entry) ? entry : new("", wood, Hatch.Plain, Colour.Grey(Shades[0]), Colour.Grey(Shades[0]));
 
     /// <summary>The key of a ring.</summary>
     public static WoodKey Of(Ring ring)
     {
         ArgumentNullException.ThrowIfNull(ring);
+        if (ring is LaminatedRing) return new(ring.Cycle);
         IEnumerable<string> between = ring is MixedRing mixed ? mixed.Parts.Where(p => p.IsSpacer).Select(p => p.Wood) : [];
         return new(Enumerable.Range(0, ring.Around).Select(ring.WoodOf).Concat(between));
     }

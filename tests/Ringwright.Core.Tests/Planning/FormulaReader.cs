@@ -37,7 +37,7 @@ internal sealed class FormulaReader
         });
     }
 
-    /// <summary>Puts the printed inputs of every figure into its printed formula.</summary>
+    /// <summary>Every formula of the plan, with its printed inputs, gives its figure; no figure is ever not a number.</summary>
     public static void AssertAll(RingPlan plan)
     {
         foreach (Figure figure in plan.Figures)
@@ -117,6 +117,7 @@ internal sealed class FormulaReader
             "sin" => Math.Sin(first),
             "cos" => Math.Cos(first),
             "tan" => Math.Tan(first),
+            "asin" => Math.Asin(first),
             "atan" => Math.Atan(first),
             "sqrt" => Math.Sqrt(first),
             "Φ" => Normal.CDF(0, 1, first),

@@ -70,8 +70,15 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
     {
         ArgumentNullException.ThrowIfNull(plan);
         return plan.Batches.Length == 1 && plan.Spacers.IsEmpty
-            ? Of(plan.Glued, plan.Woods.Sum(w => w.Boards), shop)
+            ? Of(plan.Glued, RunsOf(plan), shop)
             : Of(plan.Batches, plan.Woods, plan["closing-limit"].Value, shop);
+    }
+
+    /// <summary>Runs of wedges of a ring of equal ones: one for each board; with wood left out between wedges each has both its cuts to itself.</summary>
+    public static int RunsOf(RingPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Strip.Slip > 0 ? plan.Ring.Around : plan.Woods.Sum(w => w.Boards);
     }
 
     /// <summary>The factor of a cut's variance: each batch's own, added up.</summary>

@@ -25,6 +25,7 @@ public static class RingJobs
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(shop);
+        RefuseStaves(plan);
         bool sander = shop.Sled.Kind == SledKind.DiscSander;
         WedgeGeometry sawn = plan.Strip.Wedge;
         double removal = shop.Sanding.PerFace.Millimetres;
@@ -52,6 +53,7 @@ public static class RingJobs
     {
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.Batches.IsEmpty) throw plan.NoWedges();
+        RefuseStaves(plan);
         var places = new SortedDictionary<int, SawnWedge>();
         for (int b = 0; b < plan.Batches.Length; b++) SawBatch(plan, b, shop, seed, causes, places);
         return [.. places.Values];
@@ -108,13 +110,21 @@ public static class RingJobs
         RingPlan alone = plan.Alone(batch);
         int setting = Enumerable.Range(0, batch + 1).First(b => plan.Batches[b].Glued.HalfAngle == plan.Batches[batch].Glued.HalfAngle);
         (double, double) fences = FenceErrors(shop, seed + (500_000UL * (ulong)setting), causes);
-        int perBoard = Math.Max(1, alone.Strip.WedgesIn(shop.Boards.Length.Millimetres));
+        // With wood left out between them, no two wedges share a cut: each is a run of its own.
+        int perBoard = alone.Strip.Slip > 0 ? 1 : Math.Max(1, alone.Strip.WedgesIn(shop.Boards.Length.Millimetres));
         foreach (WoodNeed wood in alone.Woods)
         {
             ulong pile = seed + (1000UL * (ulong)(plan.Woods.IndexOf(wood) + 1));
-            IEnumerable<int> where = alone.Batches[0].Places.Where(p => string.Equals(plan.Layout[p].Wood, wood.Wood, StringComparison.OrdinalIgnoreCase));
+            // Segments of a laminated board all come from the one pile, whatever woods show on them.
+            IEnumerable<int> where = alone.Batches[0].Places.Where(p => plan.Lamination is not null || string.Equals(plan.Layout[p].Wood, wood.Wood, StringComparison.OrdinalIgnoreCase));
             foreach ((int place, SawnWedge wedge) in where.Zip(Pile(alone, shop, wood.Needed, perBoard, pile, fences, causes))) places.Add(place, wedge);
         }
+    }
+
+    private static void RefuseStaves(RingPlan plan)
+    {
+        if (plan.Stave is not null)
+            throw new BadInputException($"ring {plan.Ring.Name}", "staves are not simulated at the saw", "their plan gives the chance to close in closed form");
     }
 
     private static FitWedge Held(FitWedge wedge, double before, double after)

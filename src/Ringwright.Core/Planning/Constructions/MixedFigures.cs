@@ -49,7 +49,7 @@ internal static class MixedFigures
             "Each face stands half a spacer beside its ray, so a wedge beside spacers is as narrow as one of a smaller ring.", Sources.Offset);
         AddAside(wedges, book);
         if (first.Before + first.After > 0)
-            book.Add("moved-by-spacers", "It moves outwards when both spacers are too thick by the joint gap", book.Value("g") / (2 * Math.Sin(glued.HalfAngle)), Quantity.Length, "g/(2·sin(a))", "g a",
+            book.Add("moved-by-spacers", "It moves outwards when both spacers are too thick by the joint gap", book.Known("g") / (2 * Math.Sin(glued.HalfAngle)), Quantity.Length, "g/(2·sin(a))", "g a",
                 "A spacer off in thickness turns nothing, so it opens and closes no joint: the wedges slide along it, and the ring grows or shrinks.", Sources.Offset);
         book.Know("Ao", "distance from where the faces meet to the outer flat as glued", glued.OuterApothem, Quantity.Length);
         book.Know("Ai", "distance from where the faces meet to the inner flat as glued", glued.InnerApothem, Quantity.Length);

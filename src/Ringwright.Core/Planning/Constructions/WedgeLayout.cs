@@ -39,11 +39,10 @@ internal static class WedgeLayout
         (double sin, double cos) = Math.SinCos(middle);
         var radial = new Vector3D(cos, sin, 0);
         var tangent = new Vector3D(-sin, cos, 0);
-        double along = strip.EndTrim + (strip.Wedge.Depth * Math.Tan(strip.Wedge.HalfAngle) / 2) + strip.KerfAlong + ((cut + 0.5) * strip.Pitch) - (strip.KerfAlong / 2);
         bool far = cut % 2 == 1;
         Vector3D x = far ? -1 * tangent : tangent;
         Vector3D y = far ? radial : -1 * radial;
         double nearEdge = glued.ApexRadius + (far ? glued.InnerApothem : glued.OuterApothem);
-        return new(x, y, new(0, 0, 1), (nearEdge * radial) + (aside * tangent) - (along * x));
+        return new(x, y, new(0, 0, 1), (nearEdge * radial) + (aside * tangent) - (strip.MiddleOf(cut) * x));
     }
 }
