@@ -14,10 +14,14 @@ internal sealed class CheckCommand(IAnsiConsole console) : Command<PieceSettings
         MeasureStyle style = settings.Style(plan.Piece.Units);
         console.WriteLine(plan.Verdict.In(style));
         Finding[] doubts = [.. plan.Findings.Where(f => f.Weight != Weight.Note)];
-        foreach (Finding finding in doubts)
+        // What several rings have in common is said once, of the first.
+        foreach (IGrouping<string, Finding> alike in doubts.GroupBy(f => f.Sentence.Template))
         {
+            Finding finding = alike.First();
+            string[] others = [.. alike.Skip(1).Select(f => f.Ring)];
             console.WriteLine($"  {finding.Ring}: {finding.Sentence.In(style)}");
             if (finding.Change is FieldChange change) console.WriteLine($"    {change.Label.In(style)} (\"{change.Field}\": \"{change.Millimetres} mm\")");
+            if (others.Length > 0) console.WriteLine($"    So do, with numbers of their own: {string.Join(", ", others)}.");
         }
 
         return doubts.Length == 0 ? ExitCode.Done : ExitCode.Doubt;

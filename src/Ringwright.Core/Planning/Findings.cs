@@ -17,12 +17,29 @@ internal static class Findings
         if (ring is WedgeDisc disc)
             foreach (Finding finding in Centre(disc, glued, book)) yield return finding;
         foreach (Finding finding in Pattern(ring).Concat(Rim(ring, glued, shop))) yield return finding;
-        if (budget.Corrected.Chance < ReachMap.FairChance)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of($"Even with the fences corrected it closes with a chance of only {{0}}: glue two halves and true their faces. {Largest(budget)}", Measured.Share(budget.Corrected.Chance)));
+        foreach (Finding finding in Closing(ring, glued.OuterCorner, budget)) yield return finding;
         double grown = strip.Wedge.OuterApothem - glued.OuterApothem;
         if (grown > 0)
             yield return new(Weight.Note, ring.Name, Sentence.Of("Sanding {0} off each face makes the ring {1} smaller across; the sawn sizes allow for it.", Measured.Fine(shop.Sanding.PerFace.Millimetres), Measured.Length(2 * grown)));
         foreach (Finding finding in Dust(ring, strip).Concat(SpareNotes(ring, shop, book))) yield return finding;
+    }
+
+    /// <summary>
+    /// What to do where joints that are left to close by themselves probably will not. Two halves of an even count always
+    /// close once their faces are trued; each half scatters by the ring's spread over √2, and twice that is what truing must take away.
+    /// </summary>
+    /// <param name="ring">The ring.</param>
+    /// <param name="reach">Distance from its axis to the outer end of a joint, mm.</param>
+    /// <param name="budget">Where its closing error comes from.</param>
+    public static IEnumerable<Finding> Closing(Ring ring, double reach, ClosingBudget budget)
+    {
+        if (budget.Corrected.Chance >= ReachMap.FairChance) yield break;
+        Measured chance = Measured.Share(budget.Corrected.Chance);
+        if (ring.Around % 2 != 0)
+            yield return new(Weight.Doubt, ring.Name, Sentence.Of($"Even with the fences corrected it closes with a chance of only {{0}}, and an odd number of segments has no halves to true: use an even number. {Largest(budget)}", chance));
+        else
+            yield return new(Weight.Note, ring.Name, Sentence.Of($"Glue it as two halves and true their faces: joint by joint it closes with a chance of only {{0}}, even with the fences corrected. Truing takes up to about {{1}} at the rim. {Largest(budget)}",
+                chance, Measured.Fine(reach * Math.Sqrt(2) * budget.Corrected.Sd)));
     }
 
     /// <summary>Whether the pattern of woods comes out even.</summary>

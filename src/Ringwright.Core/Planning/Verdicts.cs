@@ -21,6 +21,10 @@ internal static class Verdicts
         Figure first = riskiest[chance];
         Figure? corrected = riskiest.Find("chance-after-correction");
         string after = corrected is null ? "" : $", {{1}} once a test half has corrected the {(riskiest.Stave is null ? "fences" : "settings")}";
+        // Nobody leaves such a ring to close by itself.
+        if (chance == "chance-to-close" && (corrected ?? first).Value < Fitting.ReachMap.FairChance)
+            return Sentence.Of((rings.Length > 1 ? "Glue the rings as halves and true their faces: joint by joint the riskiest closes" : "Glue it as two halves and true their faces: joint by joint it closes") + " with a chance of only {0}" + after + ".",
+                first.Measured, (corrected ?? first).Measured);
         Measured Of(string name) => riskiest.Find(name)?.Measured ?? default;
         return Sentence.Of(what + after + HowExact(riskiest), first.Measured, (corrected ?? first).Measured, Of("angle-per-fence"), Of("rule-accuracy"), Of("tilt-within"));
     }

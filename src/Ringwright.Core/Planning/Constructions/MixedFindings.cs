@@ -10,8 +10,7 @@ internal static class MixedFindings
     public static IEnumerable<Finding> Of(MixedRing ring, MixedCourse course, ImmutableArray<WedgeBatch> batches, ImmutableArray<SpacerBatch> spacers, ClosingBudget budget, Shop shop, FigureBook book)
     {
         foreach (Finding finding in Findings.Rim(ring, batches.MinBy(b => b.Glued.RimEdge)!.Glued, shop)) yield return finding;
-        if (budget.Corrected.Chance < ReachMap.FairChance)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of($"Even with the fences corrected it closes with a chance of only {{0}}: glue two halves and true their faces. {Findings.Largest(budget)}", Measured.Share(budget.Corrected.Chance)));
+        foreach (Finding finding in Findings.Closing(ring, batches.Max(b => b.Glued.Reach), budget)) yield return finding;
         if (batches.Length > 1)
             yield return new(Weight.Note, ring.Name, Sentence.Of("{0} settings of fence and stop: saw every wedge of one, its spares too, before you change to the next.", Measured.Count(batches.Length)));
         if (!spacers.IsEmpty)

@@ -49,7 +49,7 @@ internal static class Staves
 
     private static IEnumerable<Finding> Findings(StaveRing ring, StaveGeometry glued, ClosingBudget budget, Shop shop, FigureBook book)
     {
-        foreach (Finding finding in Planning.Findings.Pattern(ring).Concat(Closing(ring, budget))) yield return finding;
+        foreach (Finding finding in Planning.Findings.Pattern(ring).Concat(Planning.Findings.Closing(ring, FromAbove(ring, book).OuterCorner, budget))) yield return finding;
         double least = Math.Min(book["tip"].Value, glued.Width(glued.InnerApothem(glued.NarrowEnd)));
         if (least < shop.Wanted.LeastRimEdge.Millimetres)
             yield return new(Weight.Doubt, ring.Name, Sentence.Of("The narrower end is only {0} wide on its inside, less than the {1} these hands hold and sand: use fewer staves.", Measured.Length(least), Measured.Length(shop.Wanted.LeastRimEdge.Millimetres)));
@@ -61,11 +61,5 @@ internal static class Staves
         if (shop.Boards.Width is null)
             yield return new(Weight.Note, ring.Name, Sentence.Of("The shop does not say how wide its boards are: {0} is taken.", Measured.Length(book.Known("Wb"))));
         foreach (Finding finding in Planning.Findings.SpareNotes(ring, shop, book)) yield return finding;
-    }
-
-    private static IEnumerable<Finding> Closing(StaveRing ring, ClosingBudget budget)
-    {
-        if (budget.Corrected.Chance < ReachMap.FairChance)
-            yield return new(Weight.Doubt, ring.Name, Sentence.Of("Even with the settings corrected it closes with a chance of only {0}: glue two halves and true their faces.", Measured.Share(budget.Corrected.Chance)));
     }
 }
