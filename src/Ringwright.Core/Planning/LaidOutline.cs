@@ -17,9 +17,10 @@ public sealed record LaidOutline(int Place, string Wood, double Middle, double W
     public static ImmutableArray<LaidOutline> Of(RingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        ImmutableArray<LaidSegment> laid = Whole(plan);
         IEnumerable<LaidOutline> wedges = plan.Batches.SelectMany(b => b.Places.Select(place =>
-            Between(plan, place, b.Glued.ApexRadius + Math.Max(0, b.Glued.InnerApothem), b.Glued.ApexRadius + b.Glued.OuterApothem, false)));
-        IEnumerable<LaidOutline> spacers = plan.Spacers.SelectMany(s => s.Places.Select(place => Between(plan, place, s.Inner, s.Outer, true)));
+            Between(laid, place, b.Glued.ApexRadius + Math.Max(0, b.Glued.InnerApothem), b.Glued.ApexRadius + b.Glued.OuterApothem, false)));
+        IEnumerable<LaidOutline> spacers = plan.Spacers.SelectMany(s => s.Places.Select(place => Between(laid, place, s.Inner, s.Outer, true)));
         return [.. wedges.Concat(spacers).OrderBy(o => o.Place)];
     }
 
@@ -32,9 +33,14 @@ public sealed record LaidOutline(int Place, string Wood, double Middle, double W
         return Math.Abs(along.Cross(apart)) <= 1e-6 * along.Length;
     }
 
-    private static LaidOutline Between(RingPlan plan, int place, double inner, double outer, bool spacer)
+    // A glued segment's outline is that between its joints, whatever strips it is made of.
+    private static ImmutableArray<LaidSegment> Whole(RingPlan plan) => plan.Lamination is null
+        ? plan.Layout
+        : [.. plan.Layout.DistinctBy(l => l.Within).Select(l => l with { From = l.Within!.Value.From, To = l.Within.Value.To, Wood = Lamination.BoardName })];
+
+    private static LaidOutline Between(ImmutableArray<LaidSegment> layout, int place, double inner, double outer, bool spacer)
     {
-        LaidSegment laid = plan.Layout[place];
+        LaidSegment laid = layout[place];
         double middle = (laid.From.Direction + laid.To.Direction) / 2;
         Vector2D At(JointPlane plane, double flat)
         {

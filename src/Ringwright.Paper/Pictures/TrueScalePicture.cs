@@ -72,7 +72,8 @@ public static class TrueScalePicture
 
     private static Drawing Part(RingPlan plan, ImmutableArray<LaidOutline> pieces, MeasureStyle style)
     {
-        bool whole = pieces.Length == plan.Layout.Length;
+        int around = plan.Batches.Sum(b => b.Places.Length) + plan.Spacers.Sum(s => s.Places.Length);
+        bool whole = pieces.Length == around;
         Placement place = new(Vector2D.Zero, Turn: whole ? 0 : Upright(pieces));
         RingLines lines = new(pieces, whole);
         Drawing drawing = new(0, 0);
@@ -81,7 +82,7 @@ public static class TrueScalePicture
         string what = plan.Spacers.IsEmpty ? "segments" : "pieces";
         return Captioned(
             drawing,
-            (whole ? "glued" : $"glued, {pieces.Length} of {plan.Layout.Length} {what}") + $"\n{style.Length(plan["across-flats"].Value)} across flats\n");
+            (whole ? "glued" : $"glued, {pieces.Length} of {around} {what}") + $"\n{style.Length(plan["across-flats"].Value)} across flats\n");
     }
 
     private static void Closed(Drawing drawing, Placement place, RingLines lines, bool whole)

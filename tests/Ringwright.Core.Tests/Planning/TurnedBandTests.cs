@@ -74,4 +74,19 @@ public class TurnedBandTests
                 Assert.Equal(mass.Segments[1][part.Segment].Volume, mesh.Volume(part), 2 + (5e-3 * mass.Segments[1][part.Segment].Volume));
             Assert.Equal(mass.Rings[1].Volume, mesh.Parts.Where(p => p.Ring == 1).Sum(p => mesh.Volume(p)), 2e-3 * mass.Rings[1].Volume);
         }, iter: 10);
+
+    // Seen from above the segments close around the ring as those of plain wood do.
+    [Fact]
+    public void Outlines_are_those_of_whole_segments() =>
+        Any.Sample(ring =>
+        {
+            RingPlan plan = PlanOf(ring).Rings[1];
+            LaidOutline[] outlines = [.. LaidOutline.Of(plan)];
+            Assert.Equal(ring.Segments, outlines.Length);
+            Assert.All(outlines, (piece, i) =>
+            {
+                Assert.Equal(plan.Glued.RimEdge, piece.Width, 1e-9);
+                Assert.Equal(0, (outlines[(i + 1) % outlines.Length].Corners[0] - piece.Corners[1]).Length, 1e-9);
+            });
+        });
 }
