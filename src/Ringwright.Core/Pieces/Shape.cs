@@ -93,7 +93,8 @@ public sealed record Wall : Inside
     public required Length Thickness { get; init; }
 
     /// <summary>Thickness at heights, from the bottom up; between them it changes evenly. Empty: the same everywhere.</summary>
-    public ImmutableArray<WallPoint> Along { get; init; } = [];
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public ImmutableArray<WallPoint> Along { get; init; }
 
     /// <summary>Height of the floor's upper side above the bottom; absent: open right through.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -48,7 +48,7 @@ public class StaveAndBandSheetTests
             Strips = [.. strips.Select((t, i) => new Strip($"wood {i % 5}", AnyPlan.Mm(t)))],
         };
 
-    public static TheoryData<string> Pieces => ["leaning-stave-mug.json", "zigzag-band.json"];
+    public static TheoryData<string> Pieces => ["stave-ring.json", "zigzag-band.json"];
 
     [Fact]
     public void Any_staves_and_any_band_lay_out_without_overlap_or_overflow() =>
@@ -67,7 +67,7 @@ public class StaveAndBandSheetTests
     [Fact]
     public void Everything_the_plan_says_about_staves_is_on_the_sheets()
     {
-        Plan plan = Planner.Plan(DocumentJson.ReadPiece(File.ReadAllText(Path.Combine(SolutionFolder.Path, "examples/leaning-stave-mug.json"))), Shop.Starting);
+        Plan plan = Planner.Plan(DocumentJson.ReadPiece(File.ReadAllText(Path.Combine(SolutionFolder.Path, "examples/stave-ring.json"))), Shop.Starting);
         RingPlan ring = plan.Rings[0];
         string text = string.Join(' ', JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Pages().SelectMany(page => page.TextBoxes.Select(box => box.Text)));
         string[] figures = ["board-thickness", "stave-length", "blade-tilt", "mitre", "rule-offset", "stop", "end-tilt", "face-angle", "tilt-within", "angle-per-fence"];
