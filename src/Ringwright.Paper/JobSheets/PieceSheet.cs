@@ -17,6 +17,7 @@ internal static class PieceSheet
     private const string Name = "The whole piece";
     private const double Headings = 18;  // heading above, caption and air below the picture, mm
     private const double LeastPicture = 100, MostPicture = 170;
+    private const double MostWords = 26; // of a name in the table of rings, mm
     private const int RowsTogether = 15; // of a long table; it may be divided after each
 
     public static bool IsFor(Plan plan) => plan.Form is not null || plan.Rings.Length > 1;
@@ -36,7 +37,7 @@ internal static class PieceSheet
             new Section($"Half from outside, half cut through, {picture.Scale}", new Column(4, new Picture(picture.Drawing, PiecePage.Caption), PiecePage.Legend(plan, shaded, false))),
             figures,
             .. Divided("Rings, from the bottom up", plan.Rings.Select((r, i) => Row(r, i, style)), Rings),
-            .. Divided("Pieces of each wood", Woods(plan), rows => new([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], rows)),
+            .. WoodKey.Of(plan).Entries.Count <= WoodLegend.Most ? [] : Divided("Pieces of each wood", Woods(plan), rows => new([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], rows)),
         ]);
     }
 
@@ -67,10 +68,13 @@ internal static class PieceSheet
         string Size(Length? length) => length is Length known ? Caliper.Short(style, known.Millimetres) : "–";
         return
         [
-            Count(index + 1), plan.Ring.Name, MadeAs(plan.Ring), Count(plan.Ring.Around), Size(plan.Ring.Thickness), Size(plan.Ring.Outside), Size(Inside(plan.Ring)),
+            Count(index + 1), Cut(plan.Ring.Name), Cut(MadeAs(plan.Ring)), Count(plan.Ring.Around), Size(plan.Ring.Thickness), Size(plan.Ring.Outside), Size(Inside(plan.Ring)),
             plan.Batches.IsEmpty ? "–" : Caliper.Short(style, plan["board-width"].Value), plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture),
         ];
     }
+
+    // Two lines of the narrowest column, so that a row never grows tall.
+    private static string Cut(string words) => Shortened.To(words, s => Typesetter.Set(s, TypeScale.Number).Width <= MostWords);
 
     private static Length? Inside(Ring ring) => ring is WedgeDisc disc ? disc.Bore : (ring as IHollowRing)?.InnerDiameter;
 

@@ -13,7 +13,9 @@ namespace Ringwright.Paper.JobSheets;
 /// </summary>
 internal sealed class WoodLegend(WoodKey key, bool shaded = false, IReadOnlyDictionary<string, bool>? thin = null) : IBlock
 {
-    private const int Most = 8;
+    /// <summary>How many woods it shows; further ones are counted.</summary>
+    public const int Most = 8;
+
     private const double Swatch = 7, SwatchHeight = 3.6, Row = 6.2, Gap = 6;
 
     /// <summary>Pieces of each wood, told instead of its letter: for a whole piece, whose rings have letters of their own.</summary>

@@ -8,12 +8,14 @@ namespace Ringwright.Paper.Pictures.Pieces;
 internal readonly record struct AroundView(double From, double To)
 {
     private const double Turn = 2 * Math.PI;
+    private const double Tiny = 1e-9; // radians
 
     /// <summary>Each whole turn by which a segment must be moved to lie in view, radians: none, one, or two where the view begins inside it.</summary>
     public IEnumerable<double> Moves(TurnedSegment segment, WallLevel low, WallLevel high)
     {
         double from = Math.Min(At(segment.From, low), At(segment.From, high)), to = Math.Max(At(segment.To, low), At(segment.To, high));
-        for (double k = Math.Floor(((From - to) / Turn) + 1); from + (k * Turn) < To; k++)
+        // What only touches the view, or all but, is a rounding and not in it.
+        for (double k = Math.Floor(((From + Tiny - to) / Turn) + 1); from + (k * Turn) < To - Tiny; k++)
             yield return k * Turn;
     }
 
@@ -21,7 +23,7 @@ internal readonly record struct AroundView(double From, double To)
     public double Clamp(double angle) => Math.Clamp(angle, From, To);
 
     /// <summary>Whether the angle is inside the view, not at its ends.</summary>
-    public bool Shows(double angle) => angle > From + 1e-9 && angle < To - 1e-9;
+    public bool Shows(double angle) => angle > From + Tiny && angle < To - Tiny;
 
     /// <summary>Where a joint stands on the outer wall, radians.</summary>
     public static double At(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);

@@ -10,7 +10,7 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// <summary>Pictures of a whole piece that stand by themselves: scale, picture, and which wood is which.</summary>
 public static class PiecePage
 {
-    private static readonly Room Upright = new(180, 230), Level = new(270, 180);
+    private static readonly Room Upright = new(200, 270), Level = new(270, 180);
 
     /// <summary>What the right half of a piece's picture shows.</summary>
     internal const string Caption = "Left: from outside. Right: cut through. Dashed: as glued.";

@@ -15,8 +15,8 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// </summary>
 public sealed class PiecePicture
 {
-    private const double ColumnGap = 5; // from the piece to the column of rings, mm
-    private const double AxisOver = 4;  // of the axis beyond the piece, mm
+    private const double ColumnGap = 5;  // from the piece to the column of rings, mm
+    private const double AxisOver = 2.5; // of the axis beyond the piece, mm
 
     private readonly Plan _plan;
     private readonly ImmutableArray<PieceRing> _rings;

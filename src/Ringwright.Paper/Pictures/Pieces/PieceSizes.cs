@@ -14,9 +14,10 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// <summary>The sizes around the picture of a piece: diameters above and below, at the right the thinnest wood and the height.</summary>
 internal sealed class PieceSizes(Plan plan, ImmutableArray<WallLevel> levels, Placement place, MeasureStyle style)
 {
-    private const double First = 7, Next = 7; // from the piece to the nearest size, and from one to the next, mm
+    private const double First = 8, Next = 7; // from the piece to the nearest size, and from one to the next, mm
     private const double Same = 0.005;        // radii that are printed as one, mm
     private const double NoteTall = 12;       // of the note on the thinnest wood, mm
+    private const double Clear = 3;           // from a line to the note's first line, mm
 
     private readonly Vector2D _bottom = new(levels[0].Outer, levels[0].Z);
     private readonly Vector2D _top = new(levels[^1].Outer, levels[^1].Z);
@@ -78,22 +79,29 @@ internal sealed class PieceSizes(Plan plan, ImmutableArray<WallLevel> levels, Pl
         if (plan.Form?.Thinnest() is not ThinnestWood thin) return beyond;
         // A floor is as thin all over; it is pointed at beside the axis.
         Vector2D at = thin.Outside.X > 0 ? thin.Outside : new(levels.Min(l => l.Outer) / 3, (thin.Outside.Y + thin.Inside.Y) / 2);
-        Vector2D target = place.Point(at);
-        double top = place.Point(_top).Y, low = Math.Max(top + 2, place.Point(_bottom).Y - NoteTall);
-        Vector2D knee = new(beyond, Math.Clamp(target.Y, top + 2, low));
+        Vector2D target = place.Point(at), knee = new(beyond, Beside(target.Y, thin.Outside - thin.Inside));
         string[] words = ["thinnest", Caliper.Short(style, thin.Thickness), $"at {Caliper.Short(style, at.Y)}"];
         drawing.Note(target, knee, string.Join('\n', words), thin.Outside.X > 0 ? LeaderEnd.Arrow : LeaderEnd.Dot);
         return beyond + 4 + words.Max(w => Typesetter.Set(w, TypeScale.Dimension).Width);
     }
 
+    // On the side from which the place is seen: level with it, or below or above the height's extension lines.
+    private double Beside(double y, Vector2D outward)
+    {
+        double top = place.Point(_top).Y, bottom = place.Point(_bottom).Y, low = bottom - NoteTall;
+        if (-outward.Y > Math.Abs(outward.X)) return bottom + Clear;
+        return outward.Y > Math.Abs(outward.X) || low < top + Clear ? top - NoteTall : Math.Clamp(y, top + Clear, low);
+    }
+
     private void Height(Drawing drawing, double x)
     {
         Vector2D bottom = place.Point(_bottom), top = place.Point(_top);
-        // Each extension line starts at its own edge.
+        // The edges lie at different distances, so the extension lines are drawn here.
+        const double None = 0.5; // too near for extension lines
         string value = Caliper.Short(style, _top.Y - _bottom.Y);
         double wide = Typesetter.Set(value, TypeScale.Dimension).Width;
-        foreach (Vector2D edge in new[] { bottom, top }) drawing.Line(edge + new Vector2D(0.8, 0), new(x, edge.Y), Pens.Fine);
-        if (bottom.Y - top.Y >= wide + 2) drawing.Dimension(new(x, bottom.Y), new(x, top.Y), -3, value);
-        else drawing.UprightDimension(new(x, top.Y), new(x, bottom.Y), 3, value);
+        foreach (Vector2D edge in new[] { bottom, top }) drawing.Line(edge + new Vector2D(0.8, 0), new(x + 2, edge.Y), Pens.Fine);
+        if (bottom.Y - top.Y >= wide + 2) drawing.Dimension(new(x, bottom.Y), new(x, top.Y), -None, value);
+        else drawing.UprightDimension(new(x, top.Y), new(x, bottom.Y), None, value);
     }
 }

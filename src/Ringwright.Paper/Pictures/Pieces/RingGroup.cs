@@ -11,6 +11,9 @@ internal sealed record RingGroup(ImmutableArray<Ring> Rings)
 {
     private const double Same = 1e-6; // mm
 
+    // How many rings of one height at most share a line: the fewest that give few enough lines.
+    private static readonly int[] Longest = [1, 5, 10, int.MaxValue];
+
     /// <summary>Its ring, or its first and its last.</summary>
     public (string First, string? Last) Names => (Rings[0].Name, Rings.Length == 1 ? null : Rings[^1].Name);
 
@@ -20,9 +23,9 @@ internal sealed record RingGroup(ImmutableArray<Ring> Rings)
     /// </summary>
     public static ImmutableArray<RingGroup> Of(ImmutableArray<Ring> rings, int most)
     {
-        ImmutableArray<RingGroup> groups = [.. rings.Select(r => new RingGroup([r]))];
-        if (groups.Length > most) groups = Runs(rings);
-        return groups.Length <= most ? groups : [.. rings.Chunk((int)Math.Ceiling((double)rings.Length / most)).Select(some => new RingGroup([.. some]))];
+        foreach (int longest in Longest)
+            if (Runs(rings, longest) is var runs && runs.Length <= most) return runs;
+        return [.. rings.Chunk((int)Math.Ceiling((double)rings.Length / most)).Select(some => new RingGroup([.. some]))];
     }
 
     /// <summary>The height: of the ring, of each of several, or of all together where they differ.</summary>
@@ -36,12 +39,12 @@ internal sealed record RingGroup(ImmutableArray<Ring> Rings)
             : string.Create(CultureInfo.InvariantCulture, $"{Rings.Length} rings, {Text(Rings.Sum(HeightOf))}");
     }
 
-    private static ImmutableArray<RingGroup> Runs(ImmutableArray<Ring> rings)
+    private static ImmutableArray<RingGroup> Runs(ImmutableArray<Ring> rings, int longest)
     {
         List<List<Ring>> runs = [];
         foreach (Ring ring in rings)
         {
-            if (runs.Count > 0 && Math.Abs(HeightOf(runs[^1][0]) - HeightOf(ring)) < Same) runs[^1].Add(ring);
+            if (runs.Count > 0 && runs[^1].Count < longest && Math.Abs(HeightOf(runs[^1][0]) - HeightOf(ring)) < Same) runs[^1].Add(ring);
             else runs.Add([ring]);
         }
 

@@ -15,7 +15,7 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// </summary>
 public sealed class UnrolledPicture
 {
-    private const double ColumnGap = 5, Away = 7, MarkTall = 4; // mm
+    private const double ColumnGap = 5, Away = 8, MarkTall = 3; // mm
 
     private static readonly AroundView Turn = new(-Math.PI, Math.PI);
 
