@@ -23,7 +23,7 @@ public sealed class FlatLayerTests : IDisposable
         Assert.EndsWith("85.4,6.5,,,,,layer", list[1], StringComparison.Ordinal);
         using JsonDocument plan = JsonDocument.Parse(File.ReadAllText(_runs.At("out/board-bowl.plan.json")));
         Assert.Equal(4, plan.RootElement.GetProperty("rings").GetArrayLength());
-        Assert.True(File.Exists(_runs.At("out/board-bowl.ring-2.svg")));
+        foreach (string picture in new[] { "ring-2", "piece", "unrolled" }) Assert.Contains("<title>", File.ReadAllText(_runs.At($"out/board-bowl.{picture}.svg")), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -54,6 +54,16 @@ public sealed class PictureOptionTests : IDisposable
         foreach (string name in new[] { "Too far", "Right", "Not far enough", "rule at 300 mm" }) Assert.Contains(name, texts, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Pattern_draws_the_outside_laid_flat_with_the_pieces_of_each_wood()
+    {
+        Assert.Equal(0, Runs.Run("new", "box", _runs.At("box.json"), "--segments", "12", "--name", "Tea box").Code);
+        string texts = Texts("flat.svg", "pattern", _runs.At("box.json"), "--lay", "spiral maple,walnut 1");
+        Assert.Contains("Tea box: the outside laid flat", texts, StringComparison.Ordinal);
+        Assert.Matches(@"walnut, \d+ pieces", texts);
+        Assert.DoesNotContain("padauk", texts, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("a.png", "\u0089PNG")]
     [InlineData("a.PDF", "%PDF")]

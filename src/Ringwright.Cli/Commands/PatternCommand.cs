@@ -10,6 +10,7 @@ using Ringwright.Core.Patterns.Pictures;
 using Ringwright.Core.Patterns.Reports;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.Pictures.Pieces;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -43,10 +44,15 @@ internal sealed class PatternCommand(IAnsiConsole console) : Command<PatternComm
         [CommandOption("-o|--out <FILE>")]
         [Description("The piece with the pattern; without it the report is only shown.")]
         public string? Out { get; init; }
+
+        [CommandOption("--picture <FILE>")]
+        [Description(PictureFile.Help)]
+        public string? Picture { get; init; }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();
         Lattice lattice = PieceLattice.Of(plan);
         PicturedPattern? picture = settings.Image is null ? null : Reduce(settings, lattice);
@@ -54,8 +60,10 @@ internal sealed class PatternCommand(IAnsiConsole console) : Command<PatternComm
         Pattern pattern = settings.Lay.Length == 0 ? picture!.Pattern : PatternSteps.Read(settings.Lay, picture?.Pattern);
         ImmutableArray<ImmutableArray<string>> rows = pattern.On(lattice);
         Piece painted = PieceLattice.Paint(plan.Piece, rows);
-        Planner.Plan(painted, plan.Shop);
+        Plan repainted = Planner.Plan(painted, plan.Shop);
         Print(pattern, lattice, rows, picture);
+        if (settings.Picture is not null)
+            PictureFile.Write(console, settings.Picture, PiecePage.Unrolled(repainted, settings.Style(plan.Piece.Units), coloured: true), PlanFiles.UnrolledTitle(repainted), json: false);
         if (settings.Out is null) return ExitCode.Done;
         SafeFile.Write(settings.Out, DocumentJson.Write(painted));
         AlignedText.Heading(console, "Written");

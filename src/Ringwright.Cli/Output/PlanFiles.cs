@@ -4,6 +4,7 @@ using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
+using Ringwright.Paper.Pictures.Pieces;
 using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Cli.Output;
@@ -20,9 +21,16 @@ internal sealed class PlanFiles(Plan plan, MeasureStyle style, PaperSize paper, 
         yield return Written(stem + ".job-sheet.pdf", JobSheets());
         for (int i = 0; i < plan.Rings.Length; i++)
             yield return Written(stem + (plan.Rings.Length == 1 ? ".ring.svg" : $".ring-{i + 1}.svg"), Picture(plan.Rings[i]));
+        if (plan.Form is not null || plan.Rings.Length > 1)
+            yield return Written(stem + ".piece.svg", SvgWriter.Write(PiecePage.Whole(plan, style, coloured: true), $"{plan.Piece.Name}: half from outside, half cut through"));
+        if (plan.Rings.Length > 1)
+            yield return Written(stem + ".unrolled.svg", SvgWriter.Write(PiecePage.Unrolled(plan, style, coloured: true), UnrolledTitle(plan)));
         yield return Written(stem + ".plan.json", PlanJson.Write(plan, style));
         yield return Written(stem + ".cut-list.csv", CutListCsv.Write(plan, style));
     }
+
+    /// <summary>What a picture of the outside laid flat is called.</summary>
+    public static string UnrolledTitle(Plan plan) => $"{plan.Piece.Name}: the outside laid flat";
 
     private byte[] JobSheets()
     {

@@ -10,7 +10,17 @@ namespace Ringwright.Core.Turning;
 /// <param name="Direction">Angle of the half-plane around the axis, radians.</param>
 /// <param name="Offset">Distance of the plane from that half-plane, mm; positive counter-clockwise.</param>
 /// <param name="Tilt">Lean of the plane out of upright, about the radial direction, radians; 0 for a joint.</param>
-public readonly record struct JointPlane(double Direction, double Offset = 0, double Tilt = 0);
+public readonly record struct JointPlane(double Direction, double Offset = 0, double Tilt = 0)
+{
+    /// <summary>The angle at which it stands, radians; at its nearest where it does not come so near the axis.</summary>
+    /// <param name="radius">Distance from the axis, mm.</param>
+    /// <param name="z">Height, mm.</param>
+    public double AngleAt(double radius, double z)
+    {
+        double offset = (Offset / Math.Cos(Tilt)) + (z * Math.Tan(Tilt));
+        return Direction + (Math.Abs(offset) < radius ? Math.Asin(offset / radius) : Math.Sign(offset) * Math.PI / 2);
+    }
+}
 
 /// <summary>One piece of wood of a turned ring: what lies between two planes, counter-clockwise from one to the other.</summary>
 /// <param name="From">The side it starts at.</param>

@@ -6,10 +6,10 @@ using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Paper.JobSheets;
 
-/// <summary>The paper for each ring of a plan: what to set, saw, lay on, fit and write down. Pure: same input, same bytes.</summary>
+/// <summary>The paper of a plan: the whole piece, then for each ring what to set, saw, lay on, fit and write down. Pure: same input, same bytes.</summary>
 public static class JobSheet
 {
-    /// <summary>The sheets of all rings, ring by ring.</summary>
+    /// <summary>The sheets of the whole piece, when it has a shape or several rings, then of all rings, ring by ring.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="style">How lengths are printed.</param>
     /// <param name="paper">The paper, upright.</param>
@@ -21,6 +21,7 @@ public static class JobSheet
         ArgumentNullException.ThrowIfNull(style);
         Packet packet = new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(style), date, Version), paper, correction);
         Drawings.Box free = packet.FreeArea;
+        if (PieceSheet.IsFor(plan)) PieceSheet.Add(packet, plan, style);
         foreach (RingPlan ring in plan.Rings)
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);

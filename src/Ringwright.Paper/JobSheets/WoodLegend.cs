@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ringwright.Core.Geometry;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Drawings;
@@ -6,11 +7,22 @@ using Ringwright.Paper.Pictures;
 
 namespace Ringwright.Paper.JobSheets;
 
-/// <summary>Swatch (its greys where the picture has greys, both where thin spacers have them), letter and name of each wood, beside each other as far as there is room.</summary>
+/// <summary>
+/// Swatch (its greys where the picture has greys, both where thin spacers have them), letter and name of each wood, beside each other as
+/// far as there is room.
+/// </summary>
 internal sealed class WoodLegend(WoodKey key, bool shaded = false, IReadOnlyDictionary<string, bool>? thin = null) : IBlock
 {
-    private const int Most = 8;
+    /// <summary>How many woods it shows; further ones are counted.</summary>
+    public const int Most = 8;
+
     private const double Swatch = 7, SwatchHeight = 3.6, Row = 6.2, Gap = 6;
+
+    /// <summary>Pieces of each wood, told instead of its letter: for a whole piece, whose rings have letters of their own.</summary>
+    public IReadOnlyDictionary<string, int>? Pieces { get; init; }
+
+    /// <summary>Whether the picture has tints.</summary>
+    public bool Coloured { get; init; }
 
     public double HeightAt(double width) => Row * (Places(width).Select(p => p.Row).DefaultIfEmpty(0).Max() + 1) - (Row - SwatchHeight);
 
@@ -24,8 +36,9 @@ internal sealed class WoodLegend(WoodKey key, bool shaded = false, IReadOnlyDict
             {
                 Outline swatch = Outline.Rectangle(new(at.X, at.Y, Swatch, SwatchHeight));
                 bool both = false, spacer = thin is not null && thin.TryGetValue(wood.Wood, out both);
-                if (shaded || (spacer && !both)) drawing.Fill(swatch, wood.Shade);
-                else drawing.Hatch(swatch, wood.Hatch);
+                if (Coloured) drawing.Fill(swatch, wood.Tint);
+                else if (shaded || (spacer && !both)) drawing.Fill(swatch, wood.Shade);
+                if (!shaded && (!spacer || both)) drawing.Hatch(swatch, wood.Hatch);
                 if (both) drawing.Fill(Outline.Rectangle(new(at.X + (Swatch / 2), at.Y, Swatch / 2, SwatchHeight)), wood.Shade);
                 drawing.Stroke(swatch, Pens.Fine);
                 indent = Swatch + 1.6;
@@ -51,7 +64,11 @@ internal sealed class WoodLegend(WoodKey key, bool shaded = false, IReadOnlyDict
 
     private IEnumerable<(WoodEntry? Wood, string Text)> Entries()
     {
-        foreach (WoodEntry wood in key.Entries.Take(Most)) yield return (wood, $"{wood.Letter} {wood.Wood}");
-        if (key.Entries.Count > Most) yield return (null, $"and {key.Entries.Count - Most} more, by letter in the wood table");
+        foreach (WoodEntry wood in key.Entries.Take(Most)) yield return (wood, Text(wood));
+        if (key.Entries.Count > Most) yield return (null, $"and {key.Entries.Count - Most} more{(Pieces is null ? ", by letter in the wood table" : " woods")}");
     }
+
+    private string Text(WoodEntry wood) => Pieces is null
+        ? $"{wood.Letter} {wood.Wood}"
+        : string.Create(CultureInfo.InvariantCulture, $"{wood.Wood}, {Pieces[wood.Wood]:N0} {(Pieces[wood.Wood] == 1 ? "piece" : "pieces")}");
 }

@@ -1,4 +1,5 @@
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 using Ringwright.Core.Timber;
 using Ringwright.Paper.Drawings;
 
@@ -48,6 +49,13 @@ public sealed class WoodKey
         if (ring is LaminatedRing) return new(ring.Cycle);
         IEnumerable<string> between = ring is MixedRing mixed ? mixed.Parts.Where(p => p.IsSpacer).Select(p => p.Wood) : [];
         return new(Enumerable.Range(0, ring.Around).Select(ring.WoodOf).Concat(between));
+    }
+
+    /// <summary>The key of a whole piece: its woods in the order in which they first appear from the bottom up.</summary>
+    public static WoodKey Of(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new(plan.Rings.SelectMany(r => r.Layout).Select(s => s.Wood));
     }
 
     // A to Z, then AA, AB and so on.

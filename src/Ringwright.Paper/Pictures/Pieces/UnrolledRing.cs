@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Ringwright.Core.Turning;
+
+namespace Ringwright.Paper.Pictures.Pieces;
+
+/// <summary>A ring's outside laid flat: as long as it is around in the mean of its outline, as high as the outline is long.</summary>
+/// <param name="Ring">The ring.</param>
+/// <param name="Radius">Mean radius along the outline, mm: the strip has the area of what is seen.</param>
+/// <param name="Low">Height of its lower edge in the picture, mm.</param>
+/// <param name="High">Height of its upper edge, mm.</param>
+internal sealed record UnrolledRing(PieceRing Ring, double Radius, double Low, double High)
+{
+    /// <summary>Half its length, mm.</summary>
+    public double Half => Math.PI * Radius;
+
+    /// <summary>The rings from the bottom up, each on the one below; those turned away altogether are left out.</summary>
+    public static ImmutableArray<UnrolledRing> Of(ImmutableArray<PieceRing> rings)
+    {
+        var rows = ImmutableArray.CreateBuilder<UnrolledRing>(rings.Length);
+        double low = 0;
+        foreach (PieceRing ring in rings.Where(r => r.Turned is not null))
+        {
+            (double length, double area) = Outline(ring.Levels);
+            rows.Add(new(ring, area / length, low, low + length));
+            low += length;
+        }
+
+        return rows.DrainToImmutable();
+    }
+
+    // A step's level face is not seen from the side and does not count.
+    private static (double Length, double Area) Outline(ImmutableArray<WallLevel> levels)
+    {
+        double length = 0, area = 0;
+        for (int i = 1; i < levels.Length; i++)
+        {
+            (WallLevel a, WallLevel b) = (levels[i - 1], levels[i]);
+            if (a.Z == b.Z) continue;
+            double along = Math.Sqrt(((b.Z - a.Z) * (b.Z - a.Z)) + ((b.Outer - a.Outer) * (b.Outer - a.Outer)));
+            (length, area) = (length + along, area + (along * (a.Outer + b.Outer) / 2));
+        }
+
+        return (length, area);
+    }
+}
