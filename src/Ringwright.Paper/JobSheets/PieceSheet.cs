@@ -69,7 +69,7 @@ internal static class PieceSheet
         return
         [
             Count(index + 1), Cut(plan.Ring.Name), Cut(MadeAs(plan.Ring)), Count(plan.Ring.Around), Size(plan.Ring.Thickness), Size(plan.Ring.Outside), Size(Inside(plan.Ring)),
-            plan.Batches.IsEmpty ? "–" : Caliper.Short(style, plan["board-width"].Value), plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture),
+            plan.Find("board-width") is Figure width && !plan.Batches.IsEmpty ? Caliper.Short(style, width.Value) : "–", plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture),
         ];
     }
 
