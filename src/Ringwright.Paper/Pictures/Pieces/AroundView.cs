@@ -1,5 +1,3 @@
-using Ringwright.Core.Turning;
-
 namespace Ringwright.Paper.Pictures.Pieces;
 
 /// <summary>The part of a turn that is looked at.</summary>
@@ -11,9 +9,9 @@ internal readonly record struct AroundView(double From, double To)
     private const double Tiny = 1e-9; // radians
 
     /// <summary>Each whole turn by which a segment must be moved to lie in view, radians: none, one, or two where the view begins inside it.</summary>
-    public IEnumerable<double> Moves(TurnedSegment segment, WallLevel low, WallLevel high)
+    public IEnumerable<double> Moves(SeenSegment segment)
     {
-        double from = Math.Min(At(segment.From, low), At(segment.From, high)), to = Math.Max(At(segment.To, low), At(segment.To, high));
+        double from = segment.Levels.Min(segment.From), to = segment.Levels.Max(segment.To);
         // What only touches the view, or all but, is a rounding and not in it.
         for (double k = Math.Floor(((From + Tiny - to) / Turn) + 1); from + (k * Turn) < To - Tiny; k++)
             yield return k * Turn;
@@ -24,7 +22,4 @@ internal readonly record struct AroundView(double From, double To)
 
     /// <summary>Whether the angle is inside the view, not at its ends.</summary>
     public bool Shows(double angle) => angle > From + Tiny && angle < To - Tiny;
-
-    /// <summary>Where a joint stands on the outer wall, radians.</summary>
-    public static double At(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);
 }

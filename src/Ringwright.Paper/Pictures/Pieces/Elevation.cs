@@ -24,10 +24,9 @@ internal static class Elevation
         foreach (PieceRing ring in rings.Where(r => r.Turned is not null))
         {
             JointLines lines = new();
-            for (int i = 0; i < ring.Turned!.Segments.Length; i++)
-                foreach (double move in Quarter.Moves(ring.Turned.Segments[i], ring.Levels[0], ring.Levels[^1]))
-                    Add(new(ring, i, move, place), tones, lines);
-            joints.AddRange(lines.Shown(place.Scale * ring.Turned.Segments.Max(s => Width(ring, s))));
+            foreach (SeenSegment segment in ring.Seen(ring.Levels))
+                foreach (double move in Quarter.Moves(segment)) Add(segment, move, place, tones, lines);
+            joints.AddRange(lines.Shown(place.Scale * ring.Turned!.Segments.Max(s => Width(ring, s))));
         }
 
         tones.Draw(drawing);
@@ -35,39 +34,18 @@ internal static class Elevation
     }
 
     // On the outer wall, at its widest.
-    private static double Width(PieceRing ring, TurnedSegment segment)
+    private static double Width(PieceRing ring, TurnedSegment segment) => SeenSegment.Width(segment, ring.Levels.MaxBy(l => l.Outer));
+
+    private static void Add(SeenSegment segment, double move, Placement place, WoodTones tones, JointLines lines)
     {
-        WallLevel level = ring.Levels.MaxBy(l => l.Outer);
-        return level.Outer * Math.Min(1, AroundView.At(segment.To, level) - AroundView.At(segment.From, level));
-    }
+        IReadOnlyList<Vector2D> from = Edge(segment.From), to = Edge(segment.To);
+        tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
+        if (segment.IsWhole) return;
+        if (Shows(segment.From)) lines.Add(from);
+        if (Shows(segment.To)) lines.Add(to);
 
-    private static void Add(Seen seen, WoodTones tones, JointLines lines)
-    {
-        IReadOnlyList<Vector2D> from = seen.Edge(seen.Segment.From), to = seen.Edge(seen.Segment.To);
-        tones.Add(seen.Ring.Plan.Layout[seen.Index].Wood, Outline.Polygon([.. from, .. to.Reverse()]));
-        if (seen.IsWhole) return;
-        if (seen.Shows(seen.Segment.From)) lines.Add(from);
-        if (seen.Shows(seen.Segment.To)) lines.Add(to);
-    }
-
-    /// <summary>A segment moved into view.</summary>
-    private readonly record struct Seen(PieceRing Ring, int Index, double Move, Placement Place)
-    {
-        public TurnedSegment Segment => Ring.Turned!.Segments[Index];
-
-        public bool IsWhole => Segment.To.Direction - Segment.From.Direction > (2 * Math.PI) - 1e-9;
-
-        public bool Shows(JointPlane joint)
-        {
-            double move = Move;
-            return Ring.Levels.Any(level => Quarter.Shows(AroundView.At(joint, level) + move));
-        }
-
-        public IReadOnlyList<Vector2D> Edge(JointPlane joint)
-        {
-            double move = Move;
-            return Place.Points(Ring.Levels.Select(level =>
-                new Vector2D(level.Outer * Math.Sin(Quarter.Clamp(AroundView.At(joint, level) + move)), level.Z)));
-        }
+        bool Shows(Func<WallLevel, double> side) => segment.Levels.Any(level => Quarter.Shows(side(level) + move));
+        IReadOnlyList<Vector2D> Edge(Func<WallLevel, double> side) =>
+            place.Points(segment.Levels.Select(level => new Vector2D(level.Outer * Math.Sin(Quarter.Clamp(side(level) + move)), level.Z)));
     }
 }

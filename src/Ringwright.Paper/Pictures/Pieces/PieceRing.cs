@@ -16,6 +16,10 @@ internal sealed record PieceRing(RingPlan Plan, double Bottom, double Top, Turne
     /// <summary>Its walls from the bottom up; none when it is turned away.</summary>
     public ImmutableArray<WallLevel> Levels => Turned?.Section.Levels ?? [];
 
+    /// <summary>Its pieces of wood as they show on the outer wall at these of its levels.</summary>
+    public IEnumerable<SeenSegment> Seen(ImmutableArray<WallLevel> levels) =>
+        Turned is null ? [] : Turned.Segments.Select((segment, i) => new SeenSegment(segment, Plan.Layout[i].Wood, levels));
+
     /// <summary>The rings of a piece from the bottom up.</summary>
     public static ImmutableArray<PieceRing> Of(Plan plan)
     {

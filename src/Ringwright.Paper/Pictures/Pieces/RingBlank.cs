@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
-using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
+using Ringwright.Core.Rings;
 
 namespace Ringwright.Paper.Pictures.Pieces;
 
@@ -19,8 +19,9 @@ internal static class RingBlank
     {
         if (plan.Board?[plan.Ring.Name] is SawnBoardRing sawn)
             return ((sawn.Face(up: false).Inner, sawn.Face(up: false).Outer), (sawn.Face(up: true).Inner, sawn.Face(up: true).Outer));
+        if (plan.Stave is StaveGeometry stave) return (Faces(stave, 0), Faces(stave, plan.Ring.Thickness.Millimetres));
         (double Inner, double Outer) flats = plan.Batches.IsEmpty ? (0, Round(plan) / 2) : Flats(plan);
-        return plan.Ring is StaveRing { Lean: Core.Measures.Angle lean } ? Leaning(plan, flats, lean.Radians) : (flats, flats);
+        return (flats, flats);
     }
 
     private static double Round(RingPlan plan) => plan.Find("round")?.Value ?? plan.Ring.Outside.Millimetres;
@@ -29,12 +30,5 @@ internal static class RingBlank
         plan.Batches.Max(b => b.Glued.ApexRadius + Math.Max(0, b.Glued.InnerApothem)),
         plan.Batches.Min(b => b.Glued.ApexRadius + b.Glued.OuterApothem));
 
-    // Staves are measured outside at their wide end, inside at their narrow one.
-    private static ((double, double), (double, double)) Leaning(RingPlan plan, (double Inner, double Outer) flats, double lean)
-    {
-        double step = plan.Ring.Thickness.Millimetres * Math.Tan(lean);
-        return lean >= 0
-            ? ((flats.Inner, flats.Outer - step), (flats.Inner + step, flats.Outer))
-            : ((flats.Inner - step, flats.Outer), (flats.Inner, flats.Outer + step));
-    }
+    private static (double Inner, double Outer) Faces(StaveGeometry stave, double z) => (stave.InnerApothem(z), stave.OuterApothem(z));
 }

@@ -55,10 +55,7 @@ public sealed class UnrolledPicture
     private static bool IsShaded(ImmutableArray<UnrolledRing> rows, double scale) =>
         rows.Any(r => WoodTones.MustShade(scale * Widths(r).Min(), scale * (r.High - r.Low)));
 
-    private static IEnumerable<double> Widths(UnrolledRing row) =>
-        row.Ring.Turned!.Segments.Select(s => row.Radius * (s.To.AngleAt(row.Radius, Middle(row)) - s.From.AngleAt(row.Radius, Middle(row))));
-
-    private static double Middle(UnrolledRing row) => (row.Ring.Levels[0].Z + row.Ring.Levels[^1].Z) / 2;
+    private static IEnumerable<double> Widths(UnrolledRing row) => row.Ring.Turned!.Segments.Select(s => SeenSegment.Width(s, row.Middle));
 
     private Drawing Draw(WoodTones tones)
     {
@@ -66,7 +63,8 @@ public sealed class UnrolledPicture
         foreach (UnrolledRing row in _rows)
         {
             JointLines lines = new();
-            for (int i = 0; i < row.Ring.Turned!.Segments.Length; i++) Segment(row, i, tones, lines);
+            foreach (SeenSegment segment in row.Ring.Seen([row.Ring.Levels[0], row.Ring.Levels[^1]]))
+                foreach (double move in Turn.Moves(segment)) Add(row, segment, move, tones, lines);
             joints.AddRange(lines.Shown(_place.Scale * Widths(row).Max()));
         }
 
@@ -80,22 +78,18 @@ public sealed class UnrolledPicture
     private Outline Edge(UnrolledRing row) =>
         _place.Polygon([new(-row.Half, row.Low), new(row.Half, row.Low), new(row.Half, row.High), new(-row.Half, row.High)]);
 
-    // Its sides run straight between what they are at the faces.
-    private void Segment(UnrolledRing row, int index, WoodTones tones, JointLines lines)
+    // Its sides run straight between the ring's faces.
+    private void Add(UnrolledRing row, SeenSegment segment, double move, WoodTones tones, JointLines lines)
     {
-        TurnedSegment segment = row.Ring.Turned!.Segments[index];
-        WallLevel low = row.Ring.Levels[0], high = row.Ring.Levels[^1];
-        bool whole = segment.To.Direction - segment.From.Direction > (2 * Math.PI) - 1e-9;
-        foreach (double move in Turn.Moves(segment, low, high))
-        {
-            IReadOnlyList<Vector2D> from = Side(segment.From, move), to = Side(segment.To, move);
-            tones.Add(row.Ring.Plan.Layout[index].Wood, Outline.Polygon([.. from, .. to.Reverse()]));
-            if (!whole && Turn.Shows(AroundView.At(segment.From, low) + move)) lines.Add(from);
-            if (!whole && Turn.Shows(AroundView.At(segment.To, low) + move)) lines.Add(to);
-        }
+        IReadOnlyList<Vector2D> from = Side(segment.From), to = Side(segment.To);
+        tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
+        if (segment.IsWhole) return;
+        if (Shows(segment.From)) lines.Add(from);
+        if (Shows(segment.To)) lines.Add(to);
 
-        IReadOnlyList<Vector2D> Side(JointPlane joint, double move) => _place.Points(
-            [new(row.Radius * Turn.Clamp(AroundView.At(joint, low) + move), row.Low), new(row.Radius * Turn.Clamp(AroundView.At(joint, high) + move), row.High)]);
+        bool Shows(Func<WallLevel, double> side) => segment.Levels.Any(level => Turn.Shows(side(level) + move));
+        IReadOnlyList<Vector2D> Side(Func<WallLevel, double> side) =>
+            _place.Points(segment.Levels.Select(level => new Vector2D(row.Radius * Turn.Clamp(side(level) + move), row.HeightOf(level))));
     }
 
     private void Sizes()

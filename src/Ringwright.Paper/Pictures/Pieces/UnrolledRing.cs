@@ -13,6 +13,12 @@ internal sealed record UnrolledRing(PieceRing Ring, double Radius, double Low, d
     /// <summary>Half its length, mm.</summary>
     public double Half => Math.PI * Radius;
 
+    /// <summary>Half way up, at the mean radius.</summary>
+    public WallLevel Middle => new((Ring.Levels[0].Z + Ring.Levels[^1].Z) / 2, Radius, 0);
+
+    /// <summary>Where a level of the wall lies in the picture, mm.</summary>
+    public double HeightOf(WallLevel level) => Low + ((High - Low) * (level.Z - Ring.Levels[0].Z) / (Ring.Levels[^1].Z - Ring.Levels[0].Z));
+
     /// <summary>The rings from the bottom up, each on the one below; those turned away altogether are left out.</summary>
     public static ImmutableArray<UnrolledRing> Of(ImmutableArray<PieceRing> rings)
     {

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Ringwright.Core.Turning;
+
+namespace Ringwright.Paper.Pictures.Pieces;
+
+/// <summary>A piece of wood as it shows on the outer wall: from where to where around, at heights between which its sides run on.</summary>
+internal sealed class SeenSegment
+{
+    private const int Halvings = 30;
+
+    private readonly TurnedSegment _segment;
+
+    /// <summary>Sees a segment at these levels, and besides where a strip of a glued segment is cut off by the segment's joints.</summary>
+    public SeenSegment(TurnedSegment segment, string wood, ImmutableArray<WallLevel> levels)
+    {
+        (_segment, Wood) = (segment, wood);
+        Levels = segment.Within is SegmentJoints within ? [.. WithCuts(levels, within)] : levels;
+    }
+
+    /// <summary>Its wood.</summary>
+    public string Wood { get; }
+
+    /// <summary>The levels, from the bottom up.</summary>
+    public ImmutableArray<WallLevel> Levels { get; }
+
+    /// <summary>Whether it runs all around, without a joint.</summary>
+    public bool IsWhole => _segment.To.Direction - _segment.From.Direction > (2 * Math.PI) - 1e-9;
+
+    /// <summary>Its width along the wall at a level as if nothing cut it off, mm; of much more than a radian, the radius.</summary>
+    public static double Width(TurnedSegment segment, WallLevel level) => level.Outer * Math.Min(1, At(segment.To, level) - At(segment.From, level));
+
+    /// <summary>Where it begins at a level, radians.</summary>
+    public double From(WallLevel level) => _segment.Within is SegmentJoints within ? Math.Max(At(_segment.From, level), At(within.From, level)) : At(_segment.From, level);
+
+    /// <summary>Where it ends, radians; where it begins when there is nothing of it.</summary>
+    public double To(WallLevel level)
+    {
+        double to = At(_segment.To, level);
+        return Math.Max(From(level), _segment.Within is SegmentJoints within ? Math.Min(to, At(within.To, level)) : to);
+    }
+
+    private static double At(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);
+
+    private IEnumerable<WallLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
+    {
+        yield return levels[0];
+        for (int i = 1; i < levels.Length; i++)
+        {
+            (WallLevel low, WallLevel high) = (levels[i - 1], levels[i]);
+            var cuts = from side in new[] { _segment.From, _segment.To } from joint in new[] { within.From, within.To } select Cut(low, high, side, joint);
+            foreach (WallLevel cut in cuts.OfType<WallLevel>().OrderBy(c => c.Z)) yield return cut;
+            yield return high;
+        }
+    }
+
+    // Where a strip's side crosses a joint between two levels, found by halving.
+    private static WallLevel? Cut(WallLevel low, WallLevel high, JointPlane side, JointPlane joint)
+    {
+        double Apart(WallLevel level) => At(side, level) - At(joint, level);
+        bool before = Apart(low) < 0;
+        if (before == Apart(high) < 0) return null;
+        for (int i = 0; i < Halvings; i++)
+        {
+            WallLevel middle = new((low.Z + high.Z) / 2, (low.Outer + high.Outer) / 2, (low.Inner + high.Inner) / 2);
+            if (before == Apart(middle) < 0) low = middle;
+            else high = middle;
+        }
+
+        return high;
+    }
+}
