@@ -29,7 +29,6 @@ public sealed class FlatLayerTests : IDisposable
     [Theory]
     [InlineData("simulate", "Base", "one piece of wood")]
     [InlineData("fit", "Base", "one piece of wood")]
-    [InlineData("simulate", "Middle", "planned with ring Rim")]
     [InlineData("fit", "Middle", "planned with ring Rim")]
     public void What_has_no_wedges_says_so_in_one_sentence(string command, string ring, string says)
     {
@@ -37,6 +36,15 @@ public sealed class FlatLayerTests : IDisposable
         Assert.NotEqual(0, code);
         Assert.Contains(says, complaints, StringComparison.Ordinal);
         Assert.Single(complaints.Trim().Split('\n'));
+    }
+
+    [Fact]
+    public void Circles_are_sawn_in_simulation()
+    {
+        (int code, string output, string complaints) = Runs.Run("simulate", Bowl, "--ring", "Middle");
+        Assert.Equal((0, ""), (code, complaints));
+        Assert.Contains("every ring holds its turned size", output, StringComparison.Ordinal);
+        Assert.Equal(3, Runs.Json("simulate", Bowl, "--ring", "Middle").GetProperty("rings").GetArrayLength());
     }
 
     [Fact]

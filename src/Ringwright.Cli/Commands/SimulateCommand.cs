@@ -32,16 +32,29 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         public bool Ideal { get; init; }
     }
 
+    private const int Boards = 2000;
+
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();
-        RingPlan ring = PickBatch(settings.Pick(plan), settings.Batch);
+        RingPlan picked = settings.Pick(plan);
         MeasureStyle style = settings.Style(plan.Piece.Units);
+        // The board's wedges are sawn with its largest ring; of the others only the circle is.
+        if (picked is { Board: not null, Batches.IsEmpty: true }) return Circles(picked.Board, plan, settings, style);
+        RingPlan ring = PickBatch(picked, settings.Batch);
         SawRun run = SawSimulator.Run(Job(plan, ring, settings));
         if (settings.Json) JsonOut.Write(console, json => Write(json, run));
         else Print(plan, ring, run, style);
         if (settings.Picture is { } path) PictureFile.Write(console, path, Picture(plan, ring, style), "The setting, and the first cut too far, right and not far enough", settings.Json);
+        return ExitCode.Done;
+    }
+
+    private int Circles(BoardGroupPlan board, Plan plan, Settings settings, MeasureStyle style)
+    {
+        var forecast = BoardCutForecast.Of(board, plan.Shop, Boards, (ulong)settings.Seed);
+        if (settings.Json) JsonOut.Write(console, json => BoardCutJson.Write(json, forecast));
+        else BoardCutText.Write(console, board, forecast, style);
         return ExitCode.Done;
     }
 

@@ -13,6 +13,9 @@ namespace Ringwright.Core.Planning;
 /// <param name="Range">The tilts that cut may have.</param>
 public sealed record SawnBoardRing(BoardRing Ring, bool WideUp, FaceRadii Wide, FaceRadii Narrow, BoardCut Inside, TiltRange Range)
 {
+    /// <summary>What it must have at its faces.</summary>
+    internal WantedFaces Wanted { get; init; }
+
     /// <summary>Radii at the face that is up, or down, in the piece.</summary>
     public FaceRadii Face(bool up) => up == WideUp ? Wide : Narrow;
 }
@@ -83,5 +86,8 @@ public sealed record BoardGroupPlan(string Name, double Thickness, double Kerf, 
         wanted.Ring, wanted.WideUp,
         new(outside?.OutsideWide ?? wanted.OuterWide, inside.InsideWide),
         new(outside?.OutsideNarrow ?? wanted.OuterWide, inside.InsideNarrow),
-        inside, range);
+        inside, range)
+    {
+        Wanted = wanted,
+    };
 }
