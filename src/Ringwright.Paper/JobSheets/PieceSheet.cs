@@ -69,9 +69,12 @@ internal static class PieceSheet
         return
         [
             Count(index + 1), Cut(plan.Ring.Name), Cut(MadeAs(plan.Ring)), Count(plan.Ring.Around), Size(plan.Ring.Thickness), Size(plan.Ring.Outside), Size(Inside(plan.Ring)),
-            plan.Find("board-width") is Figure width && !plan.Batches.IsEmpty ? Caliper.Short(style, width.Value) : "–", plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture),
+            Rip(plan) is Figure rip ? Caliper.Short(style, rip.Value) : "–", plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture),
         ];
     }
+
+    // Rounds and board rings are not ripped; staves are sawn to their own widths.
+    private static Figure? Rip(RingPlan plan) => plan.Batches.IsEmpty ? null : plan.Find("board-width");
 
     // Two lines of the narrowest column, so that a row never grows tall.
     private static string Cut(string words) => Shortened.To(words, s => Typesetter.Set(s, TypeScale.Number).Width <= MostWords);

@@ -127,6 +127,43 @@ public class PiecePictureTests
 
     private static string Caliper(double mm) => MeasureStyle.Millimetres.Length(mm);
 
+    // Strips of a motif band that lean across their segment are cut off at its joints: together they are the strip of wall, laid flat.
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(35, true)]
+    [InlineData(-50, false)]
+    public void The_strips_of_a_band_fill_it_without_overlap(double recut, bool mirrored)
+    {
+        LaminatedRing band = new()
+        {
+            Name = "Band",
+            Segments = 16,
+            Diameter = AnyPlan.Mm(160),
+            InnerDiameter = AnyPlan.Mm(124),
+            Thickness = AnyPlan.Mm(28),
+            Strips = [new("maple", AnyPlan.Mm(6)), new("walnut", AnyPlan.Mm(3))],
+            Recut = Angle.FromDegrees(recut),
+            Mirrored = mirrored,
+        };
+        Plan plan = Planner.Plan(new() { Name = "Band", Rings = [band] }, Shop.Starting);
+        ScaledPicture picture = UnrolledPicture.Draw(plan, MeasureStyle.Millimetres, Wide, coloured: true);
+        double drawn = Marks(picture.Drawing).OfType<Mark.Fill>().Where(f => f.Outline.Contours.Count >= 16).SelectMany(f => f.Outline.Flattened()).Sum(Area);
+        Assert.Equal(1, drawn / (Math.PI * 160 * 28 * picture.Scale.Ratio * picture.Scale.Ratio), 1e-4);
+    }
+
+    // The staves lean by 5°: as glued they are narrower below by the height times the tangent, on both radii.
+    [Fact]
+    public void Leaning_staves_are_dashed_as_they_lean()
+    {
+        StaveRing staves = new() { Name = "Body", Segments = 12, Diameter = AnyPlan.Mm(104), InnerDiameter = AnyPlan.Mm(66), Thickness = AnyPlan.Mm(100), Lean = Angle.FromDegrees(5), Woods = ["ash"] };
+        Plan plan = Planner.Plan(new() { Name = "Mug", Rings = [new SolidLayer { Name = "Base", Diameter = AnyPlan.Mm(88), Thickness = AnyPlan.Mm(10), Wood = "oak" }, staves] }, Shop.Starting);
+        ScaledPicture picture = PiecePicture.Draw(plan, MeasureStyle.Millimetres, Wide);
+        Vector2D[] blank = [.. Marks(picture.Drawing).OfType<Mark.Stroke>().Where(s => ReferenceEquals(s.Pen, Pens.Hidden)).SelectMany(s => s.Outline.Flattened()).Last()];
+        double step = 100 * Math.Tan(Math.PI / 36) * picture.Scale.Ratio;
+        Assert.Equal(step, blank[2].X - blank[1].X, 1e-6);
+        Assert.Equal(step, blank[3].X - blank[0].X, 1e-6);
+    }
+
     // Least squares, checked by hand: 0, 1 and 2 around their mean; 9 has room.
     [Fact]
     public void Names_beside_the_rings_move_as_little_as_they_must()

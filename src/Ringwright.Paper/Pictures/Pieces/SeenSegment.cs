@@ -7,6 +7,7 @@ namespace Ringwright.Paper.Pictures.Pieces;
 internal sealed class SeenSegment
 {
     private const int Halvings = 30;
+    private const int Steps = 8; // from level to level
 
     private readonly TurnedSegment _segment;
 
@@ -14,7 +15,7 @@ internal sealed class SeenSegment
     public SeenSegment(TurnedSegment segment, string wood, ImmutableArray<WallLevel> levels)
     {
         (_segment, Wood) = (segment, wood);
-        Levels = segment.Within is SegmentJoints within ? [.. WithCuts(levels, within)] : levels;
+        Levels = segment.Within is SegmentJoints within ? [.. WithCuts(Finer(levels), within)] : levels;
     }
 
     /// <summary>Its wood.</summary>
@@ -30,16 +31,23 @@ internal sealed class SeenSegment
     public static double Width(TurnedSegment segment, WallLevel level) => level.Outer * Math.Min(1, At(segment.To, level) - At(segment.From, level));
 
     /// <summary>Where it begins at a level, radians.</summary>
-    public double From(WallLevel level) => _segment.Within is SegmentJoints within ? Math.Max(At(_segment.From, level), At(within.From, level)) : At(_segment.From, level);
+    public double From(WallLevel level) => Within(At(_segment.From, level), level);
 
     /// <summary>Where it ends, radians; where it begins when there is nothing of it.</summary>
-    public double To(WallLevel level)
-    {
-        double to = At(_segment.To, level);
-        return Math.Max(From(level), _segment.Within is SegmentJoints within ? Math.Min(to, At(within.To, level)) : to);
-    }
+    public double To(WallLevel level) => Math.Max(From(level), Within(At(_segment.To, level), level));
+
+    private double Within(double angle, WallLevel level) =>
+        _segment.Within is SegmentJoints within ? Math.Clamp(angle, At(within.From, level), At(within.To, level)) : angle;
 
     private static double At(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);
+
+    // A leaning side bends a little around the wall.
+    private static ImmutableArray<WallLevel> Finer(ImmutableArray<WallLevel> levels) =>
+        [levels[0], .. levels.Zip(levels[1..]).SelectMany(pair => Enumerable.Range(1, Steps).Select(i => Between(pair.First, pair.Second, (double)i / Steps)))];
+
+    private static WallLevel Between(WallLevel low, WallLevel high, double share) => share == 1
+        ? high
+        : new(low.Z + (share * (high.Z - low.Z)), low.Outer + (share * (high.Outer - low.Outer)), low.Inner + (share * (high.Inner - low.Inner)));
 
     private IEnumerable<WallLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
     {
@@ -61,7 +69,7 @@ internal sealed class SeenSegment
         if (before == Apart(high) < 0) return null;
         for (int i = 0; i < Halvings; i++)
         {
-            WallLevel middle = new((low.Z + high.Z) / 2, (low.Outer + high.Outer) / 2, (low.Inner + high.Inner) / 2);
+            WallLevel middle = Between(low, high, 0.5);
             if (before == Apart(middle) < 0) low = middle;
             else high = middle;
         }
