@@ -80,8 +80,9 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         AlignedText.Write(console, [
             [pieces, Share(v.Wedges)], ["sawdust", Share(v.Kerf)], ["end and first offcut", Share(v.Squaring + v.FirstOffcut)],
             ["rest", Share(v.Remainder)], [$"of the {pieces} sanded away", style.Print(v.SandingDust / Math.Max(v.Wedges, 1e-9), Quantity.Share)]], 1);
-        console.WriteLine($"  No cut beyond {style.Length(run.NoCutBeyond)} from the sawn {(ring.Stave is null ? "end" : "edge")}: the rest is needed to hold the board. {style.Length(run.ShortestEdgeLeft)} are left on the shortest edge.");
-        AlignedText.Heading(console, "Judge the first cut by eye");
+        string held = run.Job.Saw.HoldingLength > 0 ? $"No cut beyond {style.Length(run.NoCutBeyond)} from the sawn {(ring.Stave is null ? "end" : "edge")}: the rest is needed to hold the board. " : "";
+        console.WriteLine($"  {held}{style.Length(run.ShortestEdgeLeft)} are left on the shortest edge.");
+        AlignedText.Heading(console, ring.Stave is null ? "Judge the first cut by eye" : "Judge the first cut by eye (widths half way through the board)");
         foreach (TestCut cut in TestCut.Pictures(ForTestCuts(run), run.Job.Saw, StopOffset(run))) console.WriteLine("  " + Say(cut, ring.Stave is not null, style));
         AlignedText.Mind(console, plan.Shop.Sled.Kind);
     }
