@@ -23,6 +23,24 @@ public sealed class SawAndFitCommandTests : IDisposable
     public void Simulate_says_how_to_judge_the_first_cut() =>
         Assert.Contains("too near", Runs.Run("simulate", Disc).Output, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("stave-ring.json", "Body")]
+    [InlineData("leaning-stave-mug.json", "Staves")]
+    public void Staves_are_sawn_and_fitted_too(string file, string ring)
+    {
+        string piece = Path.Combine(Runs.Examples, file);
+        JsonElement run = Json("simulate", piece, "--ring", ring, "--ideal");
+        Assert.NotEqual(0, run.GetProperty("wedges").GetArrayLength());
+        Assert.All(run.GetProperty("wedges").EnumerateArray(), w => Assert.Equal(Math.PI / 6, w.GetProperty("faceAngle").GetDouble(), 1e-12));
+        string told = Runs.Run("simulate", piece, "--ring", ring).Output;
+        Assert.Contains("between faces", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("wedge", told[..told.IndexOf("Small wedges", StringComparison.Ordinal)], StringComparison.Ordinal); // the cautions are those of every cut
+        JsonElement fit = Json("fit", piece, "--ring", ring, "--rings", "20", "--picture", _runs.At("ring.svg"));
+        Assert.Equal(0, fit.GetProperty("unsettled").GetInt32());
+        Assert.Contains("setting mitre and tilt", Runs.Run("fit", piece, "--ring", ring, "--rings", "20").Output, StringComparison.Ordinal);
+        Assert.Equal(2, Runs.Run("simulate", piece, "--ring", ring, "--picture", _runs.At("cut.svg")).Code);
+    }
+
     [Fact]
     public void Fit_gives_the_same_answer_for_the_same_seed()
     {

@@ -61,6 +61,14 @@ public sealed class WholePieceTests : IDisposable
         Assert.Equal(["oak", "wenge"], piece.RootElement.GetProperty("rings")[2].GetProperty("woods").EnumerateArray().Select(w => w.GetString()).Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void A_pattern_passes_by_what_is_not_segmented()
+    {
+        (int code, string output, string complaints) = Runs.Run("pattern", Path.Combine(Runs.Examples, "board-bowl.json"), "--lay", "repeat maple,walnut");
+        Assert.Equal((0, ""), (code, complaints));
+        Assert.Contains("walnut", output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("pattern needs a step", "--lay", "twirl maple", "is no step")]
     [InlineData("a change needs something to change", "--lay", "mirror 2", "there is none yet")]

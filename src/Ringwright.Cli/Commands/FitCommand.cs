@@ -62,8 +62,7 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
         FitForecast forecast = FitForecast.Of(ring, plan.Shop, settings.Rings, (ulong)settings.Seed, ProgressLine.On(console, settings.Json), interrupt.Token);
         if (settings.Json) JsonOut.Write(console, json => Write(json, forecast, plan.Shop.Wanted.JointGap.Millimetres));
         else Print(plan, ring, forecast, style);
-        double thickness = ring["board-thickness"].Value;
-        return DryFitSolver.Fit([.. RingJobs.Saw(ring, plan.Shop, (ulong)settings.Seed, ErrorCause.All).Select(w => RingJobs.Lay(w, thickness))]);
+        return DryFitSolver.Fit(RingJobs.Pieces(ring, plan.Shop, (ulong)settings.Seed, ErrorCause.All).AsSpan());
     }
 
     private DryFitResult Measured(Plan plan, RingPlan ring, MeasureStyle style, Settings settings, string file)
@@ -98,19 +97,19 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
             head,
             ["under a band, at most", .. Levels.Select(l => Fine(FitForecast.Quantile(forecast.Band, l)))],
             ["joint by joint, at most", .. Levels.Select(l => Fine(FitForecast.Quantile(forecast.Gathered, l)))]], 1, 2, 3, 4);
-        AlignedText.Heading(console, "Closing error (all wedges together, short of a full turn)");
+        AlignedText.Heading(console, $"Closing error (all {(ring.Stave is null ? "wedges" : "staves")} together, short of a full turn)");
         string Angle(double a) => style.Print(a, Quantity.FineAngle);
         AlignedText.Write(console, [
             ["", "mean", "spread"], ["simulated", Angle(forecast.ClosingMean), Angle(forecast.ClosingSd)],
             ["closed form", Angle(forecast.Expected.Mean), Angle(forecast.Expected.Sd)]], 1, 2);
         AlignedText.Heading(console, "What is worth improving");
-        AlignedText.Write(console, forecast.Causes.Select(c => (string[])[Word(c.Cause), $"{Share(c.Share)} of the closing error's variance", $"half the rings gape at most {Fine(c.MedianGapWithout)} without it, {Fine(c.MedianGap)} with it"]), 1);
+        AlignedText.Write(console, forecast.Causes.Select(c => (string[])[Word(c.Cause, ring.Stave is not null), $"{Share(c.Share)} of the closing error's variance", $"half the rings gape at most {Fine(c.MedianGapWithout)} without it, {Fine(c.MedianGap)} with it"]), 1);
         if (forecast.Unsettled > 0) console.WriteLine($"  {forecast.Unsettled.ToString(CultureInfo.InvariantCulture)} rings did not settle in the dry fit; they are counted as gaping.");
     }
 
-    private static string Word(ErrorCause cause) => cause switch
+    private static string Word(ErrorCause cause, bool staves) => cause switch
     {
-        ErrorCause.Setting => "setting the fences",
+        ErrorCause.Setting => staves ? "setting mitre and tilt" : "setting the fences",
         ErrorCause.CutToCut => "cut to cut",
         ErrorCause.Bias => "constant error",
         ErrorCause.Sanding => "uneven sanding",

@@ -6,6 +6,7 @@ using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
+using Ringwright.Core.Rings;
 using Ringwright.Core.Sawing;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Pictures;
@@ -42,6 +43,7 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         MeasureStyle style = settings.Style(plan.Piece.Units);
         // The board's wedges are sawn with its largest ring; of the others only the circle is.
         if (picked is { Board: not null, Batches.IsEmpty: true }) return Circles(picked.Board, plan, settings, style);
+        if (picked.Stave is not null && settings.Picture is not null) throw new BadInputException("--picture", "the first cut of staves has no picture", "leave it out; their job sheet shows a stave from its sides");
         RingPlan ring = PickBatch(picked, settings.Batch);
         SawRun run = SawSimulator.Run(Job(plan, ring, settings));
         if (settings.Json) JsonOut.Write(console, json => Write(json, run));
@@ -72,47 +74,74 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
     {
         if (settings.Wedges is < 1 or > 100_000) throw new BadInputException("--wedges", $"{settings.Wedges} cannot be sawn", "1 to 100000 can");
         ErrorCause causes = settings.Ideal ? ErrorCause.None : ErrorCause.All;
-        int perBoard = ring.Strip.WedgesIn(plan.Shop.Boards.Length.Millimetres);
+        double board = RingJobs.BoardUsed(ring, plan.Shop);
+        int perBoard = ring.Strip.WedgesIn(board);
         int wedges = settings.Wedges ?? Math.Min(ring.Woods[0].ToSaw, perBoard);
         ulong seed = (ulong)settings.Seed;
-        return RingJobs.Job(ring, plan.Shop, plan.Shop.Boards.Length.Millimetres, wedges, seed, RingJobs.FenceErrors(plan.Shop, seed, causes), causes);
+        return RingJobs.Job(ring, plan.Shop, board, wedges, seed, RingJobs.FenceErrors(ring, plan.Shop, seed, causes), causes);
     }
 
     private void Print(Plan plan, RingPlan ring, SawRun run, MeasureStyle style)
     {
-        double wanted = ring.Glued.WedgeAngle;
-        double top = run.Job.Board.Thickness;
-        console.WriteLine($"{ring.Ring.Name}, one board of {style.Length(run.Job.Board.Length)}: {run.Explanation}");
-        AlignedText.Heading(console, "Wedges as they come out, after sanding");
-        string[] head = ["", "angle", "off by", "rim below", "rim above", "tip", "cuts", "rim on", "faces"];
-        AlignedText.Write(console, run.Wedges.Select(w => Row(w, wanted, top, style)).Prepend(head), 0, 1, 2, 3, 4, 5, 6);
+        if (ring.Stave is { } stave) PrintStaves(ring, stave, run, style);
+        else PrintWedges(ring, run, style);
         AlignedText.Heading(console, "The board");
         double all = run.Job.Board.Volume;
+        string pieces = ring.Stave is null ? "wedges" : "staves";
         string Share(double volume) => style.Print(volume / all, Quantity.Share);
         SawVolumes v = run.Volumes;
         AlignedText.Write(console, [
-            ["wedges", Share(v.Wedges)], ["sawdust", Share(v.Kerf)], ["end and first offcut", Share(v.Squaring + v.FirstOffcut)],
-            ["rest", Share(v.Remainder)], ["of the wedges sanded away", style.Print(v.SandingDust / Math.Max(v.Wedges, 1e-9), Quantity.Share)]], 1);
-        console.WriteLine($"  No cut beyond {style.Length(run.NoCutBeyond)} from the sawn end: the rest is needed to hold the board. {style.Length(run.ShortestEdgeLeft)} are left on the shortest edge.");
-        AlignedText.Heading(console, "Judge the first cut by eye");
-        foreach (TestCut cut in TestCut.Pictures(run.Job.Board, run.Job.Saw, StopOffset(run))) console.WriteLine("  " + Say(cut, style));
+            [pieces, Share(v.Wedges)], ["sawdust", Share(v.Kerf)], ["end and first offcut", Share(v.Squaring + v.FirstOffcut)],
+            ["rest", Share(v.Remainder)], [$"of the {pieces} sanded away", style.Print(v.SandingDust / Math.Max(v.Wedges, 1e-9), Quantity.Share)]], 1);
+        string held = run.Job.Saw.HoldingLength > 0 ? $"No cut beyond {style.Length(run.NoCutBeyond)} from the sawn {(ring.Stave is null ? "end" : "edge")}: the rest is needed to hold the board. " : "";
+        console.WriteLine($"  {held}{style.Length(run.ShortestEdgeLeft)} are left on the shortest edge.");
+        AlignedText.Heading(console, ring.Stave is null ? "Judge the first cut by eye" : "Judge the first cut by eye (widths half way through the board)");
+        foreach (TestCut cut in TestCut.Pictures(ForTestCuts(run), run.Job.Saw, StopOffset(run))) console.WriteLine("  " + Say(cut, ring.Stave is not null, style));
         AlignedText.Mind(console, plan.Shop.Sled.Kind);
     }
+
+    private void PrintWedges(RingPlan ring, SawRun run, MeasureStyle style)
+    {
+        console.WriteLine($"{ring.Ring.Name}, one board of {style.Length(run.Job.Board.Length)}: {run.Explanation}");
+        AlignedText.Heading(console, "Wedges as they come out, after sanding");
+        string[] head = ["", "angle", "off by", "rim below", "rim above", "tip", "cuts", "rim on", "faces"];
+        AlignedText.Write(console, run.Wedges.Select(w => Row(w, ring.Glued.WedgeAngle, run.Job.Board.Thickness, style)).Prepend(head), 0, 1, 2, 3, 4, 5, 6);
+    }
+
+    private void PrintStaves(RingPlan ring, StaveGeometry stave, SawRun run, MeasureStyle style)
+    {
+        string one = stave.IsUpright ? "strips ripped from one board" : "one panel";
+        console.WriteLine($"{ring.Ring.Name}, {one}, {style.Length(run.Job.Board.Length)} across: {run.Explanation.Replace("wedges", "staves", StringComparison.Ordinal)}");
+        AlignedText.Heading(console, "Staves as they come out, after sanding");
+        string[] head = ["", "between faces", "off by", "wider end", "narrower end", "cuts", "outside"];
+        AlignedText.Write(console, run.Wedges.Select(w => StaveRow(w, 2 * stave.HalfAngle, run.Job.Board.Thickness, style)).Prepend(head), 0, 1, 2, 3, 4, 5);
+        console.WriteLine($"  Widths are those of the outside. All {stave.Segments.ToString(CultureInfo.InvariantCulture)} staves have to make {style.Print(2 * Math.PI, Quantity.FineAngle)} together, {style.Print(2 * stave.HalfAngle, Quantity.FineAngle)} each.");
+    }
+
+    private static string[] StaveRow(SawnWedge w, double wanted, double top, MeasureStyle style) =>
+    [
+        w.Marks.Number.ToString(CultureInfo.InvariantCulture), style.Print(w.FaceAngle, Quantity.FineAngle), style.Print(w.FaceAngle - wanted, Quantity.FineAngle),
+        style.Length(w.RimLength(top)), style.Length(w.TipLength(top)), $"{w.Marks.MinusCut}, {w.Marks.PlusCut}", w.Marks.Up == BoardSide.Top ? "line up" : "line down",
+    ];
+
+    // The first two cuts do not ask how much board there is; these are not to fail on a short one.
+    private static BoardBlank ForTestCuts(SawRun run) => run.Job.Board with { Length = run.Job.Board.Length + (4 * run.Job.Saw.StopDistance) };
 
     // A tenth of the rim edge is plain to see and still safe to saw.
     private static double StopOffset(SawRun run) => Math.Max(0.02, run.Job.Saw.StopDistance / 10);
 
-    private static string Say(TestCut cut, MeasureStyle style)
+    private static string Say(TestCut cut, bool stave, MeasureStyle style)
     {
-        string shape = cut.EndsBeforeFarEdge > 0 ? $"the wedge ends {style.Length(cut.EndsBeforeFarEdge)} before the far edge" : $"the tip is {style.Length(cut.TipLength)} wide";
-        string next = cut.NextRimLoss > 0 ? $", and the next wedge lacks {style.Length(cut.NextRimLoss)} of its rim edge" : "";
+        (string piece, string rim, string tip) = stave ? ("stave", "wider end", "narrower end") : ("wedge", "rim edge", "tip");
+        string shape = cut.EndsBeforeFarEdge > 0 ? $"the {piece} ends {style.Length(cut.EndsBeforeFarEdge)} before the far edge" : $"the {tip} is {style.Length(cut.TipLength)} wide";
+        string next = cut.NextRimLoss > 0 ? $", and the next {piece} lacks {style.Length(cut.NextRimLoss)} of its {rim}" : "";
         string name = cut.Setting switch
         {
             TestCutSetting.TooFar => $"Stop {style.Length(cut.StopOffset)} too far",
             TestCutSetting.NotFarEnough => $"Stop {style.Length(-cut.StopOffset)} too near",
             _ => "Right",
         };
-        return $"{name}: rim edge {style.Length(cut.RimLength)}, {shape}{next}.";
+        return $"{name}: {rim} {style.Length(cut.RimLength)}, {shape}{next}.";
     }
 
     private static string[] Row(SawnWedge w, double wanted, double top, MeasureStyle style) =>
@@ -151,6 +180,7 @@ internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCo
         json.WriteNumber("minusCut", wedge.Marks.MinusCut);
         json.WriteNumber("plusCut", wedge.Marks.PlusCut);
         json.WriteNumber("angle", wedge.Angle);
+        json.WriteNumber("faceAngle", wedge.FaceAngle);
         json.WriteNumber("taper", wedge.Taper);
         json.WriteNumber("volume", wedge.Solid.Volume);
         WriteSection(json, "bottom", wedge, 0);

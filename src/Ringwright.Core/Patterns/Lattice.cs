@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Ringwright.Core.Patterns;
 
 /// <summary>One ring as a pattern sees it: a row of equal cells around the piece.</summary>
-/// <param name="Segments">Number of segments around, 3 to 360.</param>
+/// <param name="Segments">Number of segments around, 1 (a solid layer) or 3 to 360.</param>
 /// <param name="ShiftSegments">
 /// How far the ring is turned counter-clockwise (seen from above) when it is stacked, in its own segments; 0.5 on every
 /// other ring is brick-laid. The middle of segment k stands at the angle (k + shift) · 2π/N.
@@ -75,7 +75,7 @@ public sealed class Lattice
 
     private static void Check(string where, LatticeRing ring)
     {
-        if (ring.Segments is < 3 or > 360) throw new BadInputException(where, $"{ring.Segments} segments cannot make a ring", "3 to 360 can");
+        if (ring.Segments is < 1 or 2 or > 360) throw new BadInputException(where, $"{ring.Segments} segments cannot make a ring", "3 to 360 can");
         Sawing.Require.Between($"{where}, radius", ring.Radius, 1e-3, 1e5, "mm");
         Sawing.Require.Between($"{where}, height", ring.Height, 1e-3, 1e5, "mm");
         Sawing.Require.Between($"{where}, shift", ring.ShiftSegments, -360, 360, "segments");

@@ -12,6 +12,9 @@ internal static class ShapeFindings
     // Common practice, no source: less than this does not make a glue joint that survives the tool.
     private const double LeastOverlap = 3;
 
+    /// <summary>A stack that ends this little below the shape's top reaches it, mm: heights are added up from rounded boards.</summary>
+    public const double HairOfHeight = 0.01;
+
     private const double Forgiven = 1e-6;
 
     // The wall of staves is followed to this, mm.
@@ -55,7 +58,7 @@ internal static class ShapeFindings
 
     private static IEnumerable<Finding> Height(RingPlan ring, double top, TurnedForm form)
     {
-        if (top < form.Top - Forgiven)
+        if (top < form.Top - HairOfHeight)
             yield return new(Weight.Stop, ring.Ring.Name, Sentence.Of("The stack ends {0} below the top of the shape: add a ring, or use thicker ones.", Measured.Length(form.Top - top)));
         else if (top - form.Top > ring.Ring.Thickness.Millimetres / 2)
             yield return new(Weight.Note, ring.Ring.Name, Sentence.Of("The stack ends {0} above the shape; that much of the top ring is turned away.", Measured.Length(top - form.Top)));

@@ -30,6 +30,12 @@ public readonly record struct StaveGeometry(int Segments, double Lean, double Bo
     /// <summary>Tilt of the blade from square to the stave's face.</summary>
     public double Tilt => Math.Asin(Math.Cos(Lean) * Math.Sin(HalfAngle));
 
+    /// <summary>What part of an error of the tilt turns the joint about the axis, cos(lean) · cos(mitre): from cos(π/N) = cos(tilt) · cos(mitre).</summary>
+    public double TiltCounts => Math.Cos(Lean) * Math.Cos(Mitre);
+
+    /// <summary>The same for an error of the mitre, sin(lean).</summary>
+    public double MitreCounts => Math.Sin(Math.Abs(Lean));
+
     /// <summary>Thickness of the board.</summary>
     public double Thickness => Outer - Inner;
 

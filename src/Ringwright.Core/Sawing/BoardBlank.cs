@@ -13,11 +13,19 @@ namespace Ringwright.Core.Sawing;
 /// <param name="Thickness">Along z at the sawn end, mm.</param>
 public sealed record BoardBlank(double Length, double Width, double Thickness)
 {
+    private const double Degree = Math.PI / 180;
+
     /// <summary>Width at the far end minus width at the sawn end, mm: edge 2 is not parallel to edge 1.</summary>
     public double WidthChange { get; init; }
 
     /// <summary>Thickness at the far end minus thickness at the sawn end, mm: the top is not parallel to the bottom.</summary>
     public double ThicknessChange { get; init; }
+
+    /// <summary>
+    /// Slant of both edges, parallel, from square to the bottom, rad: above 0 edge 1 reaches out at the top by thickness · tan(slant),
+    /// and edge 2 reaches in. So are the ends of a panel for leaning staves sawn, whose edges they are here.
+    /// </summary>
+    public double EdgeSlant { get; init; }
 
     /// <summary>Volume, mm³ (product of two linear functions, integrated along x).</summary>
     public double Volume => Length * (
@@ -25,8 +33,8 @@ public sealed record BoardBlank(double Length, double Width, double Thickness)
 
     /// <summary>The outward plane of edge 1 (y = 0), edge 2, in the board frame.</summary>
     public HalfSpace Plane(BoardEdge edge) => edge == BoardEdge.Edge1
-        ? new(new(0, -1, 0), 0)
-        : HalfSpace.Through(new(0, Width, 0), new(-WidthChange / Length, 1, 0));
+        ? HalfSpace.Through(default, new(0, -1, -Math.Tan(EdgeSlant)))
+        : HalfSpace.Through(new(0, Width, 0), new(-WidthChange / Length, 1, Math.Tan(EdgeSlant)));
 
     /// <summary>The outward plane of the bottom (z = 0) or the top, in the board frame.</summary>
     public HalfSpace Plane(BoardSide side) => side == BoardSide.Bottom
@@ -38,10 +46,11 @@ public sealed record BoardBlank(double Length, double Width, double Thickness)
     {
         double farWidth = Width + WidthChange;
         double farThickness = Thickness + ThicknessChange;
+        double slope = Math.Tan(EdgeSlant), shift = Thickness * slope, farShift = farThickness * slope;
         return new(
             [
-                new(0, 0, 0), new(0, Width, 0), new(0, Width, Thickness), new(0, 0, Thickness),
-                new(Length, 0, 0), new(Length, farWidth, 0), new(Length, farWidth, farThickness), new(Length, 0, farThickness),
+                new(0, 0, 0), new(0, Width, 0), new(0, Width - shift, Thickness), new(0, -shift, Thickness),
+                new(Length, 0, 0), new(Length, farWidth, 0), new(Length, farWidth - farShift, farThickness), new(Length, -farShift, farThickness),
             ],
             [0, 3, 2, 1, 4, 5, 6, 7, 0, 4, 7, 3, 1, 2, 6, 5, 0, 1, 5, 4, 3, 7, 6, 2],
             [0, 4, 8, 12, 16, 20, 24],
@@ -57,9 +66,10 @@ public sealed record BoardBlank(double Length, double Width, double Thickness)
     {
         bool far = edge == BoardEdge.Edge2;
         bool top = side == BoardSide.Top;
+        double slope = top ? Math.Tan(EdgeSlant) : 0;
         return (
-            new(0, far ? Width : 0, top ? Thickness : 0),
-            new(1, far ? WidthChange / Length : 0, top ? ThicknessChange / Length : 0));
+            new(0, (far ? Width : 0) - (Thickness * slope), top ? Thickness : 0),
+            new(1, ((far ? WidthChange : 0) - (ThicknessChange * slope)) / Length, top ? ThicknessChange / Length : 0));
     }
 
     internal void Check()
@@ -67,6 +77,7 @@ public sealed record BoardBlank(double Length, double Width, double Thickness)
         Require.Between("board length", Length, 1, 100_000, "mm");
         Require.Between("board width", Width, 0.5, 10_000, "mm");
         Require.Between("board thickness", Thickness, 0.2, 10_000, "mm");
+        Require.Angle("slant of the board's edges", EdgeSlant, -80 * Degree, 80 * Degree);
         CheckFarEnd("board width", Width, WidthChange, 0.5);
         CheckFarEnd("board thickness", Thickness, ThicknessChange, 0.2);
     }

@@ -3,7 +3,7 @@ using Ringwright.Core.Geometry;
 namespace Ringwright.Core.Sawing;
 
 /// <summary>The board while it is being sawn: what is left of it, and where its four long edges start.</summary>
-internal sealed class BoardOnSaw(BoardBlank blank, SawSetup saw)
+internal sealed class BoardOnSaw(BoardBlank blank)
 {
     private static readonly Vector3D IntoBoard = new(1, 0, 0);
     private double _farthestStart;
@@ -16,13 +16,13 @@ internal sealed class BoardOnSaw(BoardBlank blank, SawSetup saw)
 
     /// <summary>
     /// Sets a cut up: <paramref name="edge"/> at the fence, the board's foremost point against the stop at
-    /// <paramref name="length"/> mm from the blade, turned by <paramref name="angle"/> rad.
+    /// <paramref name="length"/> mm from the blade, turned by <paramref name="angle"/> and leaning by <paramref name="lean"/> rad.
     /// </summary>
-    public Cut SetUp(int number, BoardEdge edge, BoardSide down, double angle, double length, double kerf)
+    public Cut SetUp(int number, BoardEdge edge, BoardSide down, double angle, double lean, double length, double kerf)
     {
         var pose = ToolPose.On(blank.Plane(down), blank.Plane(edge), IntoBoard);
         double foremost = Rest.Extent(pose.Along).Least;
-        return new(number, edge, down, angle, length, kerf, pose.Tool(foremost + length, angle, saw.BladeLean));
+        return new(number, edge, down, angle, length, kerf, pose.Tool(foremost + length, angle, lean));
     }
 
     /// <summary>Length left on the shortest long edge once <paramref name="cut"/> is made, mm.</summary>

@@ -20,6 +20,12 @@ public sealed record DiscSander(Fence Fence, double Oversize)
     /// <summary>Lean of the disc against the table's normal, rad; positive makes the wedge longer at the table, like <see cref="SawSetup.BladeLean"/>.</summary>
     public double TableLean { get; init; }
 
+    /// <summary>Standard deviation of the lean per face, rad.</summary>
+    public double LeanDeviation { get; init; }
+
+    /// <summary>Length of the trued rim edge at the table, mm; the saw's stop distance when null.</summary>
+    public double? RimEdge { get; init; }
+
     /// <summary>Mean seating angle per face, rad; positive makes the wedge angle greater.</summary>
     public double SeatingMean { get; init; }
 
@@ -33,7 +39,9 @@ public sealed record DiscSander(Fence Fence, double Oversize)
     {
         Fence.Check("sander's fence");
         Require.Between("sander: oversize", Oversize, 0, 20, "mm");
-        Require.Angle("sander: table lean", TableLean, -30 * Degree, 30 * Degree);
+        Require.Angle("sander: table lean", TableLean, -75 * Degree, 75 * Degree);
+        Require.Angle("sander: lean deviation", LeanDeviation, 0, 0.5 * Degree);
+        if (RimEdge is { } rim) Require.Between("sander: rim edge", rim, 0, 10_000, "mm");
         Require.Angle("sander: seating mean", SeatingMean, -5 * Degree, 5 * Degree);
         Require.Angle("sander: seating deviation", SeatingDeviation, 0, 0.5 * Degree);
         Require.Spread("sander: size deviation", SizeDeviation, saw.StopDistance, 10, "mm");

@@ -42,6 +42,21 @@ internal readonly struct Draws(ulong seed)
 
         /// <summary>Unevenness of sanding a +y face.</summary>
         PlusSanding,
+
+        /// <summary>Lean of the blade in a cut.</summary>
+        Lean,
+
+        /// <summary>Lean of a -y face on the sander.</summary>
+        MinusLean,
+
+        /// <summary>Lean of a +y face on the sander.</summary>
+        PlusLean,
+
+        /// <summary>Unevenness of sanding a -y face, from its lower to its upper side.</summary>
+        MinusAcross,
+
+        /// <summary>Unevenness of sanding a +y face, from its lower to its upper side.</summary>
+        PlusAcross,
     }
 
     /// <summary>A normal draw with this mean and deviation; <paramref name="number"/> is the cut's or the wedge's.</summary>

@@ -5,6 +5,9 @@ namespace Ringwright.Core.Sawing;
 /// <param name="AtTip">Removed at the tip end, mm; between both ends the removal changes evenly. Equal values keep the angle.</param>
 public readonly record struct FaceSanding(double AtRim, double AtTip)
 {
+    /// <summary>Removed more at the upper side of the face than at the lower one, mm: half of it more above, half less below.</summary>
+    public double MoreAbove { get; init; }
+
     /// <summary>Radius to which the upright edge between this face and the rim is rounded, mm.</summary>
     public double RimRadius { get; init; }
 
@@ -18,6 +21,7 @@ public readonly record struct FaceSanding(double AtRim, double AtTip)
     {
         Require.Between($"{where}: removal at the rim", AtRim, 0, 20, "mm");
         Require.Between($"{where}: removal at the tip", AtTip, 0, 20, "mm");
+        Require.Between($"{where}: more removed above", MoreAbove, -2 * Math.Min(AtRim, AtTip), 2 * Math.Min(AtRim, AtTip), "mm");
         Require.Between($"{where}: rounding at the rim", RimRadius, 0, 20, "mm");
         Require.Between($"{where}: rounding at the tip", TipRadius, 0, 20, "mm");
     }

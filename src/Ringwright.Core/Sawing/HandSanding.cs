@@ -32,9 +32,21 @@ internal static class HandSanding
         (double tip, double rim) = wedge.Solid.FaceExtent(face, along);
         if (rim - tip <= ConvexSolid.OnPlane) return face;
         double slope = (sanding.AtRim - sanding.AtTip) / (rim - tip);
-        Vector3D normal = face.Normal + (slope * along);
+        (Vector3D upwards, double middle) = Across(wedge, face, along, sanding.MoreAbove);
+        Vector3D normal = face.Normal + (slope * along) + upwards;
         double stretch = 1 / normal.Length;
-        return new(stretch * normal, stretch * (face.Offset - sanding.AtTip + (slope * tip)));
+        return new(stretch * normal, stretch * (face.Offset - sanding.AtTip + (slope * tip) + middle));
+    }
+
+    // What is added to the plane's normal and offset by taking more off above than below, the same at the middle.
+    private static (Vector3D Upwards, double Middle) Across(WedgeShape wedge, HalfSpace face, Vector3D along, double more)
+    {
+        if (more == 0) return default;
+        Vector3D up = face.Normal.Cross(along);
+        if (up.Dot(wedge.Up) < 0) up = -up;
+        (double low, double high) = wedge.Solid.FaceExtent(face, up);
+        double slope = more / (high - low);
+        return (slope * up, slope * (low + high) / 2);
     }
 
     private static ConvexSolid Edges(WedgeShape wedge, Sanding sanding)

@@ -20,6 +20,12 @@ public sealed record SawJob(BoardBlank Board, SawSetup Saw, int Wanted)
     /// <summary>Seed of all draws: the same job with the same seed gives the same run to the bit.</summary>
     public ulong Seed { get; init; }
 
+    /// <summary>
+    /// Seed of what happens to each wedge after the saw, truing and sanding; <see cref="Seed"/> when null. Pieces crosscut from one
+    /// ripped strip share its cuts and are sanded each by itself.
+    /// </summary>
+    public ulong? FinishSeed { get; init; }
+
     /// <summary>Throws <see cref="BadInputException"/> with the first value that cannot be used.</summary>
     public void Check()
     {

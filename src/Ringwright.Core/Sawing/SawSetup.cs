@@ -17,6 +17,12 @@ public sealed record SawSetup(Jig Jig, double StopDistance, double Kerf)
     /// </summary>
     public double BladeLean { get; init; }
 
+    /// <summary>
+    /// Tilt of the blade as wanted, rad, for every cut but the squaring one: the falling piece comes out wider at its upper face by
+    /// it, and with the board turned over between cuts so do both its joint faces slope. Its error is a <see cref="BladeLean"/>. 0 for wedges.
+    /// </summary>
+    public double BladeTilt { get; init; }
+
     /// <summary>Length of the piece sawn off to square the board's end before the first wedge, mm; 0 when the end is square already.</summary>
     public double SquaringTrim { get; init; }
 
@@ -31,9 +37,10 @@ public sealed record SawSetup(Jig Jig, double StopDistance, double Kerf)
         Require.Between("stop distance", StopDistance, 0.05, 10_000, "mm");
         Require.Between("kerf", Kerf, 0, 50, "mm");
         Require.Angle("blade lean", BladeLean, -30 * Degree, 30 * Degree);
+        Require.Angle("blade tilt", BladeTilt, 0, 75 * Degree);
         Require.Between("squaring trim", SquaringTrim, 0, 10_000, "mm");
         Require.Between("first offcut's tip", FirstOffcutTip, 0, 10_000, "mm");
         Require.Between("holding length", HoldingLength, 0, 100_000, "mm");
-        Jig.Check();
+        Jig.Check(BladeTilt);
     }
 }

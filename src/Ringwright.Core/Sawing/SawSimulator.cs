@@ -11,6 +11,7 @@ public sealed class SawSimulator
 {
     private readonly SawJob _job;
     private readonly Draws _draws;
+    private readonly Draws _finish;
     private readonly BoardOnSaw _board;
     private readonly Truing? _truing;
     private readonly ImmutableArray<Cut>.Builder _cuts = ImmutableArray.CreateBuilder<Cut>();
@@ -24,8 +25,9 @@ public sealed class SawSimulator
     {
         _job = job;
         _draws = new(job.Seed);
-        _board = new(job.Board, job.Saw);
-        if (job.Sander is { } sander) _truing = new(sander, job.Saw.StopDistance, _draws);
+        _finish = new(job.FinishSeed ?? job.Seed);
+        _board = new(job.Board);
+        if (job.Sander is { } sander) _truing = new(sander, sander.RimEdge ?? job.Saw.StopDistance, _finish);
     }
 
     /// <summary>Runs the job. Throws <see cref="BadInputException"/> for values that cannot be used.</summary>
@@ -53,7 +55,7 @@ public sealed class SawSimulator
     {
         if (_job.Saw.SquaringTrim == 0) return true;
         double kerf = Kerf(0);
-        Cut cut = _board.SetUp(0, BoardEdge.Edge1, BoardSide.Bottom, 0, _job.Saw.SquaringTrim, kerf);
+        Cut cut = _board.SetUp(0, BoardEdge.Edge1, BoardSide.Bottom, 0, _job.Saw.BladeLean, _job.Saw.SquaringTrim, kerf);
         if (!HasLengthFor(cut)) return false;
         _offcuts.Add(Make(cut));
         _volumes = _volumes with { Squaring = _offcuts[^1].Volume };
@@ -101,7 +103,8 @@ public sealed class SawSimulator
         BoardEdge edge = number % 2 == 1 ? BoardEdge.Edge1 : BoardEdge.Edge2;
         Jig jig = _job.Saw.Jig;
         double seating = _draws.Normal(Draws.Source.Seating, number, _job.Variation.SeatingMean, _job.Variation.SeatingDeviation);
-        return _board.SetUp(number, edge, jig.DownAt(edge), jig.FenceAt(edge).True + seating, length, Kerf(number));
+        double lean = _draws.Normal(Draws.Source.Lean, number, _job.Saw.BladeLean - _job.Saw.BladeTilt, _job.Variation.LeanDeviation);
+        return _board.SetUp(number, edge, jig.DownAt(edge), jig.FenceAt(edge).True + seating, lean, length, Kerf(number));
     }
 
     private double Kerf(int number) =>
@@ -135,15 +138,19 @@ public sealed class SawSimulator
         _wedges.Add(new(marks, piece, shape, _job.Board.Thickness / 2));
     }
 
-    private Sanding SandingOf(int number) => _job.Variation.SandingUnevenness == 0
+    private Sanding SandingOf(int number) => _job.Variation is { SandingUnevenness: 0, SandingUnevennessAcross: 0 }
         ? _job.Sanding
-        : new(Uneven(_job.Sanding.Minus, Draws.Source.MinusSanding, number), Uneven(_job.Sanding.Plus, Draws.Source.PlusSanding, number));
+        : new(
+            Uneven(_job.Sanding.Minus, Draws.Source.MinusSanding, Draws.Source.MinusAcross, number),
+            Uneven(_job.Sanding.Plus, Draws.Source.PlusSanding, Draws.Source.PlusAcross, number));
 
-    private FaceSanding Uneven(FaceSanding face, Draws.Source source, int number)
+    private FaceSanding Uneven(FaceSanding face, Draws.Source along, Draws.Source across, int number)
     {
         if (face.AtRim == 0 && face.AtTip == 0) return face;
-        double half = _draws.Normal(source, number, 0, _job.Variation.SandingUnevenness) / 2;
-        return face with { AtRim = Math.Max(0, face.AtRim + half), AtTip = Math.Max(0, face.AtTip - half) };
+        double half = _finish.Normal(along, number, 0, _job.Variation.SandingUnevenness) / 2;
+        double rim = Math.Max(0, face.AtRim + half), tip = Math.Max(0, face.AtTip - half), most = 2 * Math.Min(rim, tip);
+        double above = _finish.Normal(across, number, face.MoreAbove, _job.Variation.SandingUnevennessAcross);
+        return face with { AtRim = rim, AtTip = tip, MoreAbove = Math.Clamp(above, -most, most) };
     }
 
     // Seen from above with the rim ahead, +y is to the left; which cut made that face depends on the edge and the side down.

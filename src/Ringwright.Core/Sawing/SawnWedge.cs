@@ -54,6 +54,12 @@ public sealed class SawnWedge
     public double Angle => AwayFromRadial(MinusFace, -1) + AwayFromRadial(PlusFace, 1);
 
     /// <summary>
+    /// The angle between the joint faces themselves, rad, square to the line where they would meet: what a bevel gauge finds, and
+    /// what all staves of a ring share the full turn by. For upright faces it is <see cref="Angle"/>.
+    /// </summary>
+    public double FaceAngle => Math.Atan2(MinusFace.Normal.Cross(PlusFace.Normal).Length, -MinusFace.Normal.Dot(PlusFace.Normal));
+
+    /// <summary>
     /// By how much the wedge narrows per mm of height between its joint faces, without unit: sum of the slopes of both.
     /// Zero for a sheared wedge, whose section is the same at every height but for its place.
     /// </summary>

@@ -19,7 +19,7 @@ internal readonly struct Truing(DiscSander sander, double rimLength, Draws draws
         var pose = ToolPose.On(wedge.Down, wedge.Rim, wedge.Minus.Normal);
         double angle = sander.Fence.True + Seating(Draws.Source.MinusSeating, number);
         double end = pose.Meets(wedge.Minus) - (sander.Oversize / Math.Cos(sander.Fence.Angle));
-        return pose.Tool(end + Size(Draws.Source.MinusSize, number), angle, sander.TableLean);
+        return pose.Tool(end + Size(Draws.Source.MinusSize, number), angle, Lean(Draws.Source.MinusLean, number));
     }
 
     private HalfSpace TruePlus(WedgeShape wedge, HalfSpace minus, int number)
@@ -28,11 +28,13 @@ internal readonly struct Truing(DiscSander sander, double rimLength, Draws draws
         var pose = ToolPose.On(table, wedge.Rim, wedge.Plus.Normal);
         double angle = sander.Fence.True + Seating(Draws.Source.PlusSeating, number);
         double end = pose.Meets(minus) + rimLength;
-        return pose.Tool(end + Size(Draws.Source.PlusSize, number), angle, sander.TableLean);
+        return pose.Tool(end + Size(Draws.Source.PlusSize, number), angle, Lean(Draws.Source.PlusLean, number));
     }
 
     private double Seating(Draws.Source source, int number) =>
         draws.Normal(source, number, sander.SeatingMean, sander.SeatingDeviation);
+
+    private double Lean(Draws.Source source, int number) => draws.Normal(source, number, sander.TableLean, sander.LeanDeviation);
 
     private double Size(Draws.Source source, int number) => draws.Normal(source, number, 0, sander.SizeDeviation);
 }

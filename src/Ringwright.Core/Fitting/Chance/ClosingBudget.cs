@@ -69,6 +69,7 @@ public readonly record struct ClosingBudget(int Wedges, double Mean, double From
     public static ClosingBudget Of(RingPlan plan, Shop shop)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        if (plan.Stave is { } stave) return StaveClosing.Of(plan, stave, shop);
         return plan.Batches.Length == 1 && plan.Spacers.IsEmpty
             ? Of(plan.Glued, RunsOf(plan), shop)
             : Of(plan.Batches, plan.Woods, plan["closing-limit"].Value, shop);

@@ -11,21 +11,21 @@ namespace Ringwright.Core.Fitting;
 public static class RingJobs
 {
     // Left on the first offcut's tip, mm, so that the whole end is sawn even when the first cut seats badly.
-    private const double OffcutTip = 0.5;
+    internal const double OffcutTip = 0.5;
 
     /// <summary>One board of the plan as it will be sawn.</summary>
     /// <param name="plan">The ring's plan.</param>
     /// <param name="shop">The shop.</param>
-    /// <param name="length">The board's length, mm.</param>
-    /// <param name="wedges">Wedges wanted from it.</param>
+    /// <param name="length">The board's length, mm; for staves its width (see <see cref="BoardUsed"/>).</param>
+    /// <param name="wedges">Wedges wanted from it; staves of one row.</param>
     /// <param name="seed">Seed of its draws.</param>
-    /// <param name="fences">True error of the first and second fence, rad; (0, 0) when they stand as set.</param>
+    /// <param name="fences">True error of the first and second fence, for staves of mitre and tilt, rad; (0, 0) when they stand as set.</param>
     /// <param name="causes">Which errors there are.</param>
     public static SawJob Job(RingPlan plan, Shop shop, double length, int wedges, ulong seed, (double First, double Second) fences, ErrorCause causes)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(shop);
-        RefuseStaves(plan);
+        if (plan.Stave is { } stave) return StaveJobs.Job(plan, stave, shop, length, wedges, seed, fences, causes);
         bool sander = shop.Sled.Kind == SledKind.DiscSander;
         WedgeGeometry sawn = plan.Strip.Wedge;
         double removal = shop.Sanding.PerFace.Millimetres;
@@ -53,7 +53,7 @@ public static class RingJobs
     {
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.Batches.IsEmpty) throw plan.NoWedges();
-        RefuseStaves(plan);
+        if (plan.Stave is { } stave) return StaveJobs.Saw(plan, stave, shop, seed, FenceErrors(plan, shop, seed, causes), causes);
         var places = new SortedDictionary<int, SawnWedge>();
         for (int b = 0; b < plan.Batches.Length; b++) SawBatch(plan, b, shop, seed, causes, places);
         return [.. places.Values];
@@ -70,7 +70,9 @@ public static class RingJobs
         if (plan.Ring is OpenRing)
             throw new BadInputException($"ring {plan.Ring.Name}", "open segments do not close, so there is no dry fit", "see the figure chance-even, or choose another ring");
         double thickness = plan["board-thickness"].Value;
-        ImmutableArray<FitWedge> wedges = [.. Saw(plan, shop, seed, causes).Select(w => Lay(w, thickness))];
+        ImmutableArray<SawnWedge> sawn = Saw(plan, shop, seed, causes);
+        if (plan.Stave is { } stave) return StaveJobs.Lay(sawn, stave);
+        ImmutableArray<FitWedge> wedges = [.. sawn.Select(w => Lay(w, thickness))];
         if (plan.Spacers.IsEmpty) return wedges;
         Dictionary<int, double> thicknesses = plan.Spacers.SelectMany(s => s.Places.Select(p => (p, s.Thickness))).ToDictionary();
         double[] behind = new double[wedges.Length];
@@ -94,22 +96,31 @@ public static class RingJobs
         return new(bottom, wedge.Section(thickness));
     }
 
-    /// <summary>The true errors of both fences in one ring, rad: drawn once, the same for all its boards.</summary>
-    public static (double First, double Second) FenceErrors(Shop shop, ulong seed, ErrorCause causes)
+    /// <summary>How much board there is for one run of cuts, mm: its length, for staves its width, since they are sawn side by side.</summary>
+    public static double BoardUsed(RingPlan plan, Shop shop)
     {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(shop);
+        return plan.Stave is { } stave ? StaveBoard.Of(stave.BeforeSanding(shop.Sanding.PerFace.Millimetres), shop).Width(shop) : shop.Boards.Length.Millimetres;
+    }
+
+    /// <summary>The true errors of both fences in one ring, for staves of mitre and tilt, rad: drawn once, the same for all its boards.</summary>
+    public static (double First, double Second) FenceErrors(RingPlan plan, Shop shop, ulong seed, ErrorCause causes)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(shop);
         if (!causes.HasFlag(ErrorCause.Setting)) return (0, 0);
         var draws = new Draws(seed);
         double sd = shop.Hands.SettingSd.Radians;
         double first = draws.Normal(Draws.Source.Setting, 1, 0, sd);
-        return (first, ClosingBudget.Fences(shop.Sled.Kind) == 2 ? draws.Normal(Draws.Source.Setting, 2, 0, sd) : first);
+        return (first, plan.Stave is not null || ClosingBudget.Fences(shop.Sled.Kind) == 2 ? draws.Normal(Draws.Source.Setting, 2, 0, sd) : first);
     }
 
     private static void SawBatch(RingPlan plan, int batch, Shop shop, ulong seed, ErrorCause causes, SortedDictionary<int, SawnWedge> places)
     {
         RingPlan alone = plan.Alone(batch);
         int setting = Enumerable.Range(0, batch + 1).First(b => plan.Batches[b].Glued.HalfAngle == plan.Batches[batch].Glued.HalfAngle);
-        (double, double) fences = FenceErrors(shop, seed + (500_000UL * (ulong)setting), causes);
+        (double, double) fences = FenceErrors(plan, shop, seed + (500_000UL * (ulong)setting), causes);
         // With wood left out between them, no two wedges share a cut: each is a run of its own.
         int perBoard = alone.Strip.Slip > 0 ? 1 : Math.Max(1, alone.Strip.WedgesIn(shop.Boards.Length.Millimetres));
         foreach (WoodNeed wood in alone.Woods)
@@ -121,11 +132,8 @@ public static class RingJobs
         }
     }
 
-    private static void RefuseStaves(RingPlan plan)
-    {
-        if (plan.Stave is not null)
-            throw new BadInputException($"ring {plan.Ring.Name}", "staves are not simulated at the saw", "their plan gives the chance to close in closed form");
-    }
+    // A little longer than the plan's board: a stop that errs must not run the simulated board short.
+    internal static double EnoughFor(RingPlan plan, int wedges) => plan.Strip.LengthFor(wedges) + (2 * OffcutTip) + (wedges * 0.5) + plan.Strip.Pitch;
 
     private static FitWedge Held(FitWedge wedge, double before, double after)
     {
@@ -151,9 +159,7 @@ public static class RingJobs
         for (int board = 0; needed > 0; board++)
         {
             int wedges = Math.Min(needed, perBoard);
-            // A little longer than the plan's board: a stop that errs must not run the simulated board short.
-            double length = plan.Strip.LengthFor(wedges) + (2 * OffcutTip) + (wedges * 0.5) + plan.Strip.Pitch;
-            SawRun run = SawSimulator.Run(Job(plan, shop, length, wedges, seed + (ulong)board, fences, causes));
+            SawRun run = SawSimulator.Run(Job(plan, shop, EnoughFor(plan, wedges), wedges, seed + (ulong)board, fences, causes));
             if (run.Wedges.Length < wedges) throw new BadInputException($"ring {plan.Ring.Name}", run.Explanation.TrimEnd('.'), "a wider stop or smaller errors are needed");
             foreach (SawnWedge wedge in run.Wedges) yield return wedge;
             needed -= wedges;
@@ -164,7 +170,7 @@ public static class RingJobs
         ? new TwoFenceSled(new(mitre, errors.First), new(mitre, errors.Second))
         : new FlippedMitre(new(mitre, errors.First));
 
-    private static Variation VariationOf(Shop shop, ErrorCause causes) => new()
+    internal static Variation VariationOf(Shop shop, ErrorCause causes) => new()
     {
         SeatingMean = causes.HasFlag(ErrorCause.Bias) ? shop.Hands.AngleBias.Radians : 0,
         SeatingDeviation = causes.HasFlag(ErrorCause.CutToCut) ? shop.Hands.AngleSd.Radians : 0,
@@ -174,7 +180,7 @@ public static class RingJobs
     };
 
     // Faces are trued by themselves, so what the rough saw did wrong is sanded away as long as the oversize covers it.
-    private static DiscSander SanderOf(double mitre, double error, double oversize, Shop shop, ErrorCause causes) => new(new Fence(mitre, error), oversize)
+    internal static DiscSander SanderOf(double mitre, double error, double oversize, Shop shop, ErrorCause causes) => new(new Fence(mitre, error), oversize)
     {
         SeatingMean = causes.HasFlag(ErrorCause.Bias) ? shop.Hands.AngleBias.Radians : 0,
         SeatingDeviation = causes.HasFlag(ErrorCause.CutToCut) ? shop.Hands.AngleSd.Radians : 0,

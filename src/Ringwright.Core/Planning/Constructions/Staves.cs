@@ -18,7 +18,7 @@ internal static class Staves
         StaveSizes.Add(glued, ring, shop, book);
         StaveSettings.Add(glued, sawn, shop, book);
         ImmutableArray<WoodNeed> woods = StaveWoods.Add(board, ring, shop, book);
-        ClosingBudget budget = StaveClosing.Add(glued, board, ring, shop, book);
+        ClosingBudget budget = StaveClosing.Add(glued, ring, shop, book);
         ImmutableArray<Finding> findings = [.. Findings(ring, glued, budget, shop, book).OrderByDescending(f => f.Weight)];
         return new(ring, [new(FromAbove(ring, book), board.Across, [.. Enumerable.Range(0, ring.Around)])], woods, Layout(ring, glued, board, book),
             book.Figures, [.. StaveSteps.Of(glued, ring, shop, book)], findings)

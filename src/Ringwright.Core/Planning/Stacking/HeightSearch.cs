@@ -25,7 +25,7 @@ internal sealed class HeightSearch(IReadOnlyList<double> heights, double top, Fu
     {
         var places = new Dictionary<long, Place> { [0] = default };
         var queue = new PriorityQueue<long, long>([(0L, 0L)]);
-        long goal = (long)Math.Ceiling((top / Grid) - 0.5);
+        long goal = (long)Math.Ceiling((top - ShapeFindings.HairOfHeight) / Grid);
         long? best = null;
         while (queue.TryDequeue(out long at, out _))
         {

@@ -12,31 +12,39 @@ namespace Ringwright.Core.Planning;
 /// </summary>
 internal static class StaveClosing
 {
-    public static ClosingBudget Add(StaveGeometry glued, StaveBoard board, StaveRing ring, Shop shop, FigureBook book)
+    public static ClosingBudget Add(StaveGeometry glued, StaveRing ring, Shop shop, FigureBook book)
     {
-        double sd = shop.Hands.AngleSd.Radians, setting = shop.Hands.SettingSd.Radians, bias = shop.Hands.AngleBias.Radians;
-        double st = book["tilt-counts"].Value, sm = book["mitre-counts"].Value, both = (st * st) + (sm * sm);
-        int n = glued.Segments;
-        double v = book.Know("V", "sum over all cuts of the square of the edges each one makes", SharedEdges(glued.IsUpright, board, ring, shop, book), Quantity.Count);
-        double turn = Turn(glued, st, sm, shop);
-        var budget = new ClosingBudget(n, -2 * n * sm * bias, v * both * sd * sd, 4.0 * n * n * both * setting * setting, 2.0 * n * turn * turn, book["closing-limit"].Value);
-        Know(turn, shop, book);
+        double v = book.Know("V", "sum over all cuts of the square of the edges each one makes",
+            SharedEdges(glued.IsUpright, (int)book["staves-across"].Value, (int)book["wedges-per-board"].Value, ring, shop), Quantity.Count);
+        ClosingBudget budget = Budget(glued, v, book["closing-limit"].Value, shop);
+        Know(Turn(glued, shop), shop, book);
         Enter(budget, book);
         return budget;
     }
 
+    /// <summary>The budget of a planned ring of staves.</summary>
+    public static ClosingBudget Of(RingPlan plan, StaveGeometry glued, Shop shop) =>
+        Budget(glued, SharedEdges(glued.IsUpright, (int)plan["staves-across"].Value, (int)plan["wedges-per-board"].Value, plan.Ring, shop), plan["closing-limit"].Value, shop);
+
+    private static ClosingBudget Budget(StaveGeometry glued, double v, double limit, Shop shop)
+    {
+        double sd = shop.Hands.AngleSd.Radians, setting = shop.Hands.SettingSd.Radians, turn = Turn(glued, shop);
+        double st = glued.TiltCounts, sm = glued.MitreCounts, both = (st * st) + (sm * sm);
+        int n = glued.Segments;
+        return new(n, -2 * n * sm * shop.Hands.AngleBias.Radians, v * both * sd * sd, 4.0 * n * n * both * setting * setting, 2.0 * n * turn * turn, limit);
+    }
+
     // Uneven strokes turn a face about its length (a tilt, over the board's thickness) and about its thickness (a mitre, over its length).
-    private static double Turn(StaveGeometry glued, double st, double sm, Shop shop)
+    private static double Turn(StaveGeometry glued, Shop shop)
     {
         if (shop.Sled.Kind == SledKind.DiscSander) return 0;
-        double tilt = st * Math.Cos(glued.Tilt) / glued.Thickness, mitre = sm * Math.Cos(glued.Mitre) / glued.Length;
+        double tilt = glued.TiltCounts * Math.Cos(glued.Tilt) / glued.Thickness, mitre = glued.MitreCounts * Math.Cos(glued.Mitre) / glued.Length;
         return shop.Sanding.PerFace.Millimetres == 0 ? 0 : shop.Sanding.Unevenness.Millimetres * Math.Sqrt((tilt * tilt) + (mitre * mitre));
     }
 
-    private static double SharedEdges(bool upright, StaveBoard board, StaveRing ring, Shop shop, FigureBook book)
+    private static double SharedEdges(bool upright, int columns, int perBoard, Ring ring, Shop shop)
     {
         if (shop.Sled.Kind == SledKind.DiscSander) return 2 * ring.Around;
-        int columns = (int)book["staves-across"].Value, perBoard = (int)book["wedges-per-board"].Value;
         double sum = 0;
         foreach (int staves in Enumerable.Range(0, ring.Around).CountBy(ring.WoodOf, StringComparer.OrdinalIgnoreCase).Select(p => p.Value))
             for (int left = staves; left > 0; left -= perBoard)

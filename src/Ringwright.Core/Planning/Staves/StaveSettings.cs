@@ -39,7 +39,7 @@ internal static class StaveSettings
     // cos(half the turn) = cos(tilt)·cos(mitre): an error of either changes it by these factors, and the ring leans a little more or less.
     private static void AddAccuracy(StaveGeometry glued, Shop shop, FigureBook book)
     {
-        double sin = Math.Sin(Math.Abs(glued.Lean)), tiltFactor = Math.Cos(glued.Lean) * Math.Cos(glued.Mitre);
+        double sin = glued.MitreCounts, tiltFactor = glued.TiltCounts;
         double gap = book.Know("g", "widest joint gap wanted", shop.Wanted.JointGap.Millimetres, Quantity.FineLength);
         double radius = book.Know("R", "distance from the axis to the outer end of a joint, at the wider end", glued.OuterApothem(glued.WideEnd) / Math.Cos(glued.HalfAngle), Quantity.Length);
         double limit = book.Add("closing-limit", "All staves together within", gap / radius, Quantity.FineAngle, "g/R", "g R",

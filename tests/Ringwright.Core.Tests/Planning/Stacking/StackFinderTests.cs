@@ -69,6 +69,15 @@ public class StackFinderTests
         Assert.True(plan.Rings.Max(r => r.Ring.Around) > plan.Rings.Min(r => r.Ring.Around));
     }
 
+    [Fact]
+    public void Heights_that_add_up_only_nearly_make_no_ring_above_the_shape()
+    {
+        Shape shape = StartingShapes.Of(PieceKind.Vase, AnyPiece.Mm(120), AnyPiece.Mm(220));
+        StackSuggestion stack = StackFinder.Find(Request(shape) with { Heights = [220 / 12.0] }, Roomy);
+        Assert.Equal(12, stack.Rings.Length);
+        Assert.DoesNotContain(Planner.Plan(new Piece { Name = "Found", Shape = shape, Rings = stack.Rings }, Roomy).Findings, f => f.Weight == Weight.Stop);
+    }
+
     [Theory]
     [InlineData(0.0, "cannot be a ring's height")]
     [InlineData(double.NaN, "cannot be a ring's height")]

@@ -1,6 +1,5 @@
 using CsCheck;
 using Ringwright.Core.Documents;
-using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
@@ -76,10 +75,6 @@ public class StavePlanTests
     [Fact]
     public void Staves_that_come_to_a_point_inside_are_refused() =>
         Assert.Contains("come to a point", Assert.Throws<BadInputException>(() => AnyStaves.Plan(Mug with { Segments = 3, Diameter = AnyPiece.Mm(300), Lean = Angle.FromDegrees(30) }, Shop.Starting)).Message, StringComparison.Ordinal);
-
-    [Fact]
-    public void The_saw_is_not_simulated_for_staves_and_says_so() =>
-        Assert.Contains("staves are not simulated", Assert.Throws<BadInputException>(() => RingJobs.Saw(AnyStaves.Plan(Mug, Shop.Starting), Shop.Starting, 1, ErrorCause.All)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Boards_too_short_or_too_narrow_are_refused_with_what_is_needed()
