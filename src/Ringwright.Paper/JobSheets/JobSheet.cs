@@ -31,6 +31,8 @@ public static class JobSheet
             if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
 
+        LatheSheet.Add(packet, plan, style);
+
         return packet;
     }
 
