@@ -31,7 +31,7 @@ public static class JobSheet
             if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
 
-        LatheSheet.Add(packet, plan, style);
+        if (PieceSheet.IsFor(plan)) LatheSheet.Add(packet, plan, style);
 
         return packet;
     }

@@ -12,9 +12,9 @@ namespace Ringwright.Paper.JobSheets;
 /// <summary>The sheets beside the lathe: the work cut through, the numbers large, the wall after each pass, the order of work and the cautions.</summary>
 internal static class LatheSheet
 {
-    private const string Name = "At the lathe";
+    private const string Name = "At the lathe", OrderName = "At the lathe: order of work";
     private const double Headings = 18; // heading above, caption and air below the picture, mm
-    private const double LeastPicture = 60, MostPicture = 150;
+    private const double LeastPicture = 80, MostPicture = 165;
     private const int RowsTogether = 20; // of a long table; it may be divided after each
 
     // What is read while standing at the lathe; the rest is in the table or on the first sheet.
@@ -37,6 +37,9 @@ internal static class LatheSheet
             new Section($"Cut along the axis, {picture.Scale}", new Picture(picture.Drawing, Caption)),
             figures,
             .. Walls(lathe, style),
+        ]);
+        packet.Flow(OrderName, "–",
+        [
             new Section("In this order", new ListBlock(ListMark.Number, [.. lathe.Steps.Select(s => s.In(style))], RingJob.Words)),
             .. lathe.Doubts.IsEmpty ? Array.Empty<IBlock>() : [new Section("Mend first", new ListBlock(ListMark.Dot, [.. lathe.Doubts.Select(d => d.Sentence.In(style))], RingJob.Words))],
             new Section("Take care", new ListBlock(ListMark.Caution, Cautions.ForLathe)),

@@ -16,10 +16,10 @@ namespace Ringwright.Paper.Pictures.Lathe;
 /// </summary>
 public sealed class LathePicture
 {
-    private const double Beyond = 6;    // from the blank to the notes, mm
+    private const double Beyond = 4;    // from the blank to the notes, mm
     private const double AxisOver = 4;  // of the axis beyond the work, mm
     private const double NoteClear = 6; // of a note from the level line above or below it, mm
-    private const double NoteApart = 9; // between the upright lines of two sizes, mm
+    private const double NoteApart = 7; // between the upright lines of two sizes, mm
 
     private readonly LathePlan _lathe;
     private readonly Plan _plan;
@@ -121,7 +121,8 @@ public sealed class LathePicture
         double foot = _place.Point(new(0, _lathe.Rings[0].Ring.Bottom)).Y, head = _place.Point(new(0, Head)).Y;
         Level(foot, head, right, "stack " + Caliper.Short(_style, Head - _lathe.Rings[0].Ring.Bottom));
         if (_lathe.Find("bore-depth") is not Figure depth) return;
-        Level(_place.Point(new(0, Head - depth.Value)).Y, head, right + NoteApart, "drill " + Caliper.Short(_style, depth.Value));
+        right = Math.Max(right + NoteApart, _drawing.TextBoxes.Max(t => t.Box.Right) + Beyond);
+        Level(_place.Point(new(0, Head - depth.Value)).Y, head, right, "drill " + Caliper.Short(_style, depth.Value));
     }
 
     private void Level(double low, double high, double x, string words)
