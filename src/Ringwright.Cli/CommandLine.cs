@@ -94,6 +94,9 @@ public static class CommandLine
             config.AddCommand<ReachCommand>("reach")
                 .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
                 .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");
+            config.AddCommand<LatheCommand>("lathe")
+                .WithDescription("The work at the lathe: holding, boring, the wall after each pass, speeds, order of work.")
+                .WithExample("lathe", "examples/feature-bowl.json", "--picture", "lathe.svg");
             config.AddCommand<LearnCommand>("learn")
                 .WithDescription("What a record of real runs says of these hands; the next plan uses it.")
                 .WithExample("learn", "examples/bench-record.json", "--shop", "examples/small-shop.json");

@@ -61,7 +61,8 @@ public static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
+    /// <summary>One figure with its reason, as an element of an array.</summary>
+    public static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
     {
         json.WriteStartObject();
         json.WriteString("name", figure.Name);
@@ -148,7 +149,8 @@ public static class PlanJson
         json.WriteNumber("leftOver", wood.LeftOver);
     }
 
-    private static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    /// <summary>Texts as an array.</summary>
+    public static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {
         json.WriteStartArray(name);
         foreach (string text in texts) json.WriteStringValue(text);

@@ -31,6 +31,8 @@ public static class JobSheet
             if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
 
+        if (PieceSheet.IsFor(plan)) LatheSheet.Add(packet, plan, style);
+
         return packet;
     }
 
