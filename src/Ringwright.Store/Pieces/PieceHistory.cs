@@ -44,7 +44,7 @@ public sealed class PieceHistory
         _rows.Put(s, id, state.Piece, DocumentJson.Write(state.Piece), state.Draft);
     });
 
-    private PieceState Read(Session session, long id, long version)
+    private static PieceState Read(Session session, long id, long version)
     {
         PieceRows.Newest(session, id);
         return session.One(
