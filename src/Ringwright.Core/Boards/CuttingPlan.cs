@@ -11,7 +11,7 @@ public readonly record struct PieceRun(int Demand, int Count);
 /// <param name="Width">Width it is ripped to.</param>
 /// <param name="Thickness">Thickness it is planed to.</param>
 /// <param name="Runs">What is sawn from it, in order.</param>
-/// <param name="Rest">What stays of its length, at least the holding length.</param>
+/// <param name="Rest">What stays of its length, at least the holding length; behind the blank of a layer it may be nothing.</param>
 public sealed record StripCut(double Width, double Thickness, ImmutableArray<PieceRun> Runs, double Rest);
 
 /// <summary>A sound stretch of a board and the strips ripped from it over its whole length, in order. Lengths in mm.</summary>

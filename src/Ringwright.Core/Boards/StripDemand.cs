@@ -31,7 +31,7 @@ public enum StripPiece
 /// <param name="Width">Width the strip is ripped to.</param>
 /// <param name="Needed">How many the ring needs.</param>
 /// <param name="ToSaw">How many to saw, spares included.</param>
-/// <param name="Start">Strip lost where they begin: of wedges the first angled cut and the slants, w · tan(a) + k / cos(a).</param>
+/// <param name="Start">Strip lost where they begin: of wedges the first angled cut and the slants, w · tan(a) + k / cos(a). Below 0 where the rest may be sawn too.</param>
 /// <param name="Pitch">Strip that each takes, kerf included.</param>
 public sealed record StripDemand(string Ring, string Wood, StripPiece Piece, double Thickness, double Width, int Needed, int ToSaw, double Start, double Pitch)
 {
@@ -48,6 +48,8 @@ public sealed record StripDemand(string Ring, string Wood, StripPiece Piece, dou
     public bool SharesStrip(StripDemand other)
     {
         ArgumentNullException.ThrowIfNull(other);
+        // The blank of a layer takes the rest that other strips must leave.
+        if (Piece == StripPiece.LayerBlank || other.Piece == StripPiece.LayerBlank) return this == other;
         return Math.Abs(Width - other.Width) < 0.01 && Math.Abs(Thickness - other.Thickness) < 0.01 && string.Equals(Wood, other.Wood, StringComparison.OrdinalIgnoreCase);
     }
 

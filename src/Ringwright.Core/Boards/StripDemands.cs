@@ -50,11 +50,12 @@ public static class StripDemands
     }
 
     // More than one board beside each other when the shop's are too narrow, as the plan of the layer says.
+    // The last blank is long enough to be held by itself, so its strip needs no rest.
     private static StripDemand Layer(RingPlan plan, SolidLayer layer, Shop shop)
     {
         int across = plan.Find("boards-across") is Figure boards ? (int)boards.Value : 1;
         double round = plan["board-width"].Value;
-        return Crosscut(plan, layer.Wood, StripPiece.LayerBlank, (plan["board-thickness"].Value, round / across, round), across, across, shop);
+        return Crosscut(plan, layer.Wood, StripPiece.LayerBlank, (plan["board-thickness"].Value, round / across, round), across, across, shop) with { Start = -shop.Saw.HoldingLength.Millimetres };
     }
 
     private static StripDemand Crosscut(RingPlan plan, string wood, StripPiece piece, (double Thickness, double Width, double Length) size, int needed, int toSaw, Shop shop) =>

@@ -52,7 +52,7 @@ internal sealed class RackSpace
 
     // By what they are compared with, not by what is near whom: the answer must not depend on their order.
     private IEnumerable<StripClass> Alike(int[] demands) => demands
-        .GroupBy(d => (Math.Round(Demand(d).Width, 2), Math.Round(Demand(d).Thickness, 2)))
+        .GroupBy(d => (Math.Round(Demand(d).Width, 2), Math.Round(Demand(d).Thickness, 2), Demand(d).Piece == StripPiece.LayerBlank ? d : -1))
         .OrderByDescending(g => g.Key.Item1).ThenByDescending(g => g.Key.Item2)
         .Select(g => new StripClass(g.Max(d => Demand(d).Width), g.Max(d => Demand(d).Thickness), [.. g]));
 
