@@ -7,7 +7,7 @@ namespace Ringwright.Core.Planning;
 /// <summary>The usual cautions for the work at hand. Common practice; the machine's manual and local rules come first.</summary>
 public static class Cautions
 {
-    private const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
+    internal const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
 
     /// <summary>All cautions for the work that <paramref name="plan"/> asks for, each once.</summary>
     public static ImmutableArray<string> For(Plan plan)
