@@ -48,6 +48,7 @@ internal sealed class GlueCommand(IAnsiConsole console) : Command<GlueCommand.Se
         GluePlan glue = schedule.Plan;
         console.WriteLine(glue.HasWork ? schedule.Answer.In(style) : "There is nothing to glue.");
         if (!glue.HasWork) return;
+        foreach (Sentence help in schedule.Helps()) console.WriteLine(help.In(style));
         AlignedText.Heading(console, "In numbers");
         AlignedText.Write(console, glue.Figures.Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity), f.Name }), 1);
         foreach (Sentence mind in glue.Minds) console.WriteLine("  Mind: " + mind.In(style));

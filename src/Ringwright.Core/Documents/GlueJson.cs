@@ -30,6 +30,7 @@ public static class GlueJson
         ArgumentNullException.ThrowIfNull(schedule);
         json.WriteStartObject("schedule");
         json.WriteString("says", schedule.Answer.In(style));
+        PlanJson.WriteTexts(json, "helps", schedule.Helps().Select(s => s.In(style)));
         json.WriteNumber("minutes", schedule.Work.Makespan);
         json.WriteNumber("lowerBound", schedule.Work.LowerBound);
         json.WriteBoolean("proved", schedule.Work.IsShortest);

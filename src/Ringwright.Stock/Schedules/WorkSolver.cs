@@ -12,8 +12,8 @@ namespace Ringwright.Stock.Schedules;
 /// </summary>
 public static class WorkSolver
 {
-    /// <summary>The solver's own count of work for the least time; about as many seconds on a plain machine.</summary>
-    public const double UsualWork = 2;
+    /// <summary>The solver's own count of work for the least time: some two seconds on a plain machine.</summary>
+    public const double UsualWork = 0.4;
 
     private const int MostTasks = 600; // more would not be done within a few seconds
 

@@ -38,17 +38,19 @@ internal static class RingGlueSteps
         [Sentence.Of("Glue {0} boards edge to edge, grain the same way, flat under cauls, before the round is sawn.", Measured.Count(boards))];
 
     /// <summary>What a run of so many pieces of a ring is called.</summary>
-    public static string RunName(int size, int pieces) => size switch
+    /// <param name="size">Pieces in the run.</param>
+    /// <param name="ring">The ring it is a part of.</param>
+    public static string RunName(int size, RingGluing ring) => size switch
     {
+        _ when ring.Way == GlueWay.Halves && size == ring.GlueUps[..^1].Max(g => g.Made[0].Count) => "half",
         2 => "pair",
-        _ when 2 * size == pieces => "half",
-        _ when 3 * size == pieces => "third",
-        _ when 4 * size == pieces => "quarter",
+        _ when 3 * size == ring.Pieces => "third",
+        _ when 4 * size == ring.Pieces => "quarter",
         _ => string.Create(CultureInfo.InvariantCulture, $"run of {size}"),
     };
 
     /// <summary>The same for several of them.</summary>
-    public static string RunNames(int size, int pieces, int times) => times == 1 ? "one " + RunName(size, pieces) : string.Create(CultureInfo.InvariantCulture, $"{times} ") + (RunName(size, pieces) switch
+    public static string RunNames(int size, RingGluing ring, int times) => times == 1 ? "one " + RunName(size, ring) : string.Create(CultureInfo.InvariantCulture, $"{times} ") + (RunName(size, ring) switch
     {
         "half" => "halves",
         string run when run.StartsWith("run", StringComparison.Ordinal) => "runs" + run[3..],
@@ -59,7 +61,7 @@ internal static class RingGlueSteps
     {
         if (stage.Work == GlueWork.Halves)
             return Sentence.Of("Glue both halves at once, {0} joints in all, with waxed paper in the two joints between them, which stay dry; band around all, so that each half keeps the other in shape.", Measured.Count(stage.Joints));
-        string what = RunNames(stage.Size, gluing.Pieces, stage.Times), joints = stage.Joints == 1 ? "one joint" : "{0} joints";
+        string what = RunNames(stage.Size, gluing, stage.Times), joints = stage.Joints == 1 ? "one joint" : "{0} joints";
         return stage.Clamp == GlueClamp.Rubbed
             ? Sentence.Of($"Glue {what}: spread, rub the faces together until they grip, outer edges flush, and leave them flat on the plate. No clamp.")
             : Sentence.Of($"Glue {what}, {joints} each, around a finished part of the ring or a form, flat on the plate, a band over the outside.", Measured.Count(stage.Joints));

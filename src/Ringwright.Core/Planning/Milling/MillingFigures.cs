@@ -7,6 +7,8 @@ namespace Ringwright.Core.Planning;
 /// <summary>How exactly strips must be milled, and what an error does.</summary>
 internal static class MillingFigures
 {
+    private const double Told = 0.1; // mm: what a caliper surely shows
+
     public static ImmutableArray<Figure> Of(Plan plan)
     {
         RingPlan[] rings = [.. plan.Rings.Where(r => !r.Batches.IsEmpty && r.Stave is null)];
@@ -24,7 +26,12 @@ internal static class MillingFigures
         double limit = book.Know("x", $"error of each wedge's angle that ring {ring.Ring.Name} allows, the same in all", ring["angle-per-wedge"].Value, Quantity.FineAngle);
         double length = book.Know("Ls", "length of a strip", shop.Boards.Length.Millimetres, Quantity.Length);
         book.Add("strip-taper", "Width may change along a strip by", length * Math.Tan(limit), Quantity.FineLength, "Ls·tan(x)", "Ls x",
-            "The two edges lie against the fence in turn, so edges that are not parallel change every wedge by the same angle, all one way: the ring gathers it N times. This uses up all that the ring allows; half of it is better.", Sources.SmallAngle);
+            "The two edges lie against the fence in turn, so edges that are not parallel change every wedge by the same angle, all one way: the ring gathers it N times. This uses up all that the ring allows joint by joint; halves that are trued allow more.", Sources.SmallAngle);
+        book.Know("N", "segments around it", ring.Ring.Around, Quantity.Count);
+        book.Know("R", "distance from its centre to the outer end of a joint", ring.Glued.OuterCorner, Quantity.Length);
+        book.Know("d", "change of the width along a strip", Told, Quantity.FineLength);
+        book.Add("taper-opens", "A strip that changes by 0.1 mm (0.004 in) opens the ring at the rim by", ring.Ring.Around * ring.Glued.OuterCorner * Told / length, Quantity.FineLength, "N·R·d/Ls", "N R d Ls",
+            "All joints together, or the centre by as much: where halves are trued, truing must take this off as well.", Sources.SmallAngle);
     }
 
     private static void AddThickness(Shop shop, FigureBook book)

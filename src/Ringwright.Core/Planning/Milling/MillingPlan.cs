@@ -75,7 +75,8 @@ public sealed record MillingPlan(
                 Length(mill.WidthAllowance), Measured.Length(Rip[0].Width), Measured.Count(Rip.Length));
         yield return Sentence.Of("Mill the strips for the spares and one for test cuts with them: a second setting is never quite the first.");
         yield return Find("strip-taper") is Figure taper
-            ? Sentence.Of("Measure each strip at both ends with a caliper: widths within {0} of each other, or the ring gapes; thicknesses within {1}, or flattening does not reach the low pieces.", taper.Measured, Find("thickness-step")!.Measured)
+            ? Sentence.Of("Measure each strip at both ends with a caliper: widths within {0} of each other for a ring that closes joint by joint. 0.1 mm (0.004 in) opens it by {2} at the rim, which truing must take off two halves. Thicknesses within {1}, or flattening does not reach the low pieces.",
+                    taper.Measured, Find("thickness-step")!.Measured, Find("taper-opens")!.Measured)
             : Sentence.Of("Measure each strip at both ends with a caliper, width and thickness.");
     }
 

@@ -25,7 +25,7 @@ internal static class GlueSheet
         GlueGroup[] groups = [.. GlueGroup.Of(glue)];
         Box free = packet.FreeArea;
         packet.Flow(Name, "–", [
-            new Column(3, new Paragraph("Gluing the rings", TypeScale.Title), new Paragraph(schedule.Answer.In(style), RingJob.Words)),
+            new Column(3, new Paragraph("Gluing the rings", TypeScale.Title), new Paragraph(string.Join(' ', schedule.Helps().Prepend(schedule.Answer).Select(s => s.In(style))), RingJob.Words)),
             new Section("In numbers", new KeyFigures(4, [.. Numbers(schedule)])),
             .. SheetTables.Divided("How each ring comes together", groups.Select(g => Row(g, style)), Ways, RowsTogether),
             .. groups.Select(g => Steps(g, style)),

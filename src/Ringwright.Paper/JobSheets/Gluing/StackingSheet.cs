@@ -28,14 +28,14 @@ internal static class StackingSheet
             new Column(3, new Paragraph("Stacking the rings", TypeScale.Title), new Paragraph(steps[0].In(style), RingJob.Words)),
             new Columns(
                 new Section($"From the side, {side.Scale}", new Picture(side.Drawing, "Numbers as on the chart. A heavy line: the joint that is left open to the last.")),
-                new Section("Marks from above", new Picture(StackingPicture.Marks(glue, size), "The lowest ring innermost; a dot where joint 1 of each ring lies."))),
+                new Section("Marks from above", new Picture(StackingPicture.Marks(glue, size), "The lowest ring innermost; a dot where joint 1 of each ring lies. Joint 1 is between the pieces 1 and 2; after means counter-clockwise."))),
             .. SheetTables.Divided("In this order", glue.Stack.Select((s, i) => Row(glue, s, i, style)), Table, RowsTogether),
             new Section("How", new ListBlock(ListMark.Dot, [.. steps.Skip(1).Select(s => s.In(style))], RingJob.Words)),
         ]);
     }
 
     private static Table Table(string[][] rows) => new(
-        [new("", ColumnKind.Numbers), new("Lay"), new("On"), new("Turn", ColumnKind.Numbers), new("Its mark goes"), new("Centre it on"), new("Done")],
+        [new("", ColumnKind.Numbers), new("Lay"), new("On", ColumnKind.Numbers), new("Turned by", ColumnKind.Numbers), new("Joint 1 goes"), new("Centre it on"), new("Done")],
         rows);
 
     private static string[] Row(GluePlan glue, StackJoint joint, int index, MeasureStyle style)
@@ -43,7 +43,7 @@ internal static class StackingSheet
         (int laid, int on) = joint.FromTop ? (joint.Lower, joint.Upper) : (joint.Upper, joint.Lower);
         return
         [
-            Count(index + 1), Ring(glue, laid), Ring(glue, on), joint.Turn is double turn ? style.Print(turn, Quantity.Angle) : "–", joint.Mark.In(style),
+            Count(index + 1), Ring(glue, laid), Count(on + 1), joint.Turn is double turn ? style.Print(turn, Quantity.Angle) : "–", joint.Short.In(style),
             joint.Circle > 0 ? $"circle Ø {Caliper.Short(style, joint.Circle)}, {(joint.Centring == Centring.OuterCircle ? "outside" : "inside")}" : "cross lines", "",
         ];
     }

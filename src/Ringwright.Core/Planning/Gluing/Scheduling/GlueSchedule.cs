@@ -26,6 +26,18 @@ public sealed record GlueSchedule(GluePlan Plan, ImmutableArray<GlueTask> Tasks,
         Work.IsShortest ? "Ready to turn after {0}, {1} of it handwork; no order of this work is quicker." : "Ready to turn after {0}, {1} of it handwork; an order may be quicker by up to {2}, none by more.",
         Measured.Time(Work.Makespan), Measured.Time(Hands), Measured.Time(Work.Makespan - Work.LowerBound));
 
+    /// <summary>What more clamps would spare, where it is a tenth of the time or more.</summary>
+    public IEnumerable<Sentence> Helps()
+    {
+        const double Worth = 0.9;
+        Pieces.Gluing now = Plan.Plan.Shop.Gluing;
+        int bands = After(now with { BandClamps = 2 * now.BandClamps }), presses = After(now with { Presses = 2 * now.Presses });
+        if (bands <= Worth * Work.Makespan) yield return Sentence.Of("With {0} band clamps instead of {1} it is ready after {2}.", Measured.Count(2 * now.BandClamps), Measured.Count(now.BandClamps), Measured.Time(bands));
+        if (presses <= Worth * Work.Makespan) yield return Sentence.Of("With {0} presses instead of {1} it is ready after {2}.", Measured.Count(2 * now.Presses), Measured.Count(now.Presses), Measured.Time(presses));
+    }
+
+    private int After(Pieces.Gluing gluing) => Quick(Plan with { Plan = Plan.Plan with { Shop = Plan.Plan.Shop with { Gluing = gluing } } }).Work.Makespan;
+
     /// <summary>The tasks of a glue plan as a problem, for a solver.</summary>
     public static (ImmutableArray<GlueTask> Tasks, WorkProblem Problem) ProblemOf(GluePlan plan)
     {

@@ -61,7 +61,7 @@ internal sealed class GlueTasks
             }
 
             int[] after = up.After.IsEmpty ? first : [.. up.After.Select(a => made[a]).Distinct()];
-            made[g] = _list.Glue(GlueTaskKind.Part, i, Words(up, word, _glue.Rings[i].Pieces), GluePace.Minutes(up.Joints.Length, _shop), up.Clamp, up.Clamps, cure, after);
+            made[g] = _list.Glue(GlueTaskKind.Part, i, Words(up, word, _glue.Rings[i]), GluePace.Minutes(up.Joints.Length, _shop), up.Clamp, up.Clamps, cure, after);
         }
 
         // What nothing else takes up.
@@ -93,9 +93,9 @@ internal sealed class GlueTasks
         return _ready[Array.FindIndex([.. _glue.Plan.Rings], r => r.Ring.Name == carrier)];
     }
 
-    private static string Words(GlueUp up, string word, int pieces) => up.Work switch
+    private static string Words(GlueUp up, string word, RingGluing ring) => up.Work switch
     {
-        GlueWork.Run => "glue " + RingGlueSteps.RunNames(up.Made[0].Count, pieces, 1),
+        GlueWork.Run => "glue " + RingGlueSteps.RunNames(up.Made[0].Count, ring, 1),
         GlueWork.Halves => Text("glue both halves, {0} joints", up.Joints.Length),
         _ => Text(word + ", {0} joints", up.Joints.Length),
     };

@@ -101,10 +101,33 @@ public sealed class WorkProblem
             }
 
         if (work == 0) return 0;
+        if (Resources[resource].Session is null && Hours(resource) is int hours) return Math.Max(Busy(), DaysOfStarts(resource, hours, tails));
+        return Busy();
+
+        int Busy() => BusyBound(resource, work, before, after);
+    }
+
+    private int BusyBound(int resource, long work, int before, int after)
+    {
         int length = (int)((work + Resources[resource].Capacity - 1) / Resources[resource].Capacity);
         if (Resources[resource].Session is not int session) return before + length + after;
         // Work that fills days: nights lie between, whatever comes before it.
         int nights = (length - 1) / session;
         return Math.Max(before + length, (nights * WorkResource.Day) + length - (nights * session)) + after;
+    }
+
+    // The session in which all uses of a resource begin, when each of them begins with work of the same hours; null when some do not.
+    private int? Hours(int resource)
+    {
+        int?[] hours = [.. Tasks.Where(t => t.Uses.Any(u => u.Resource == resource && u.Length > 0)).Select(t => t.Uses.Where(u => u.Length > 0).Select(u => Resources[u.Resource].Session - u.Length).Max())];
+        return hours.Length > 0 && hours.All(h => h is not null) ? hours.Max() : null;
+    }
+
+    // What begins only within some hours of a day can begin only so often on one day: the days it takes at least, and the shortest end.
+    private int DaysOfStarts(int resource, int hours, int[] tails)
+    {
+        (ResourceUse Use, int Tail)[] uses = [.. Tasks.SelectMany((t, i) => t.Uses.Where(u => u.Resource == resource && u.Length > 0).Select(u => (u, tails[i])))];
+        long perDay = Resources[resource].Capacity * ((hours / uses.Min(u => u.Use.Length)) + 1L), all = uses.Sum(u => (long)u.Use.Amount);
+        return (int)(((all + perDay - 1) / perDay) - 1) * WorkResource.Day + uses.Min(u => u.Tail);
     }
 }

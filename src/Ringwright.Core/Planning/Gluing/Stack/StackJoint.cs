@@ -45,6 +45,18 @@ public sealed record StackJoint(int Lower, int Upper, bool FromTop, bool Joins, 
         }
     }
 
+    /// <summary>The same in few words, for a chart; "after" is counter-clockwise seen from above.</summary>
+    public Sentence Short
+    {
+        get
+        {
+            Measured joint = Measured.Count(Joint + 1), along = Measured.Length(Math.Abs(Along));
+            if (Turn is null) return Sentence.Of("line carried up");
+            if (Math.Abs(Along) < Over) return Sentence.Of("over joint {0}", joint);
+            return Sentence.Of($"{{1}} {(Along > 0 ? "after" : "before")} joint {{0}}", joint, along);
+        }
+    }
+
     /// <summary>How to centre it, in words.</summary>
     public Sentence Centre => Centring switch
     {

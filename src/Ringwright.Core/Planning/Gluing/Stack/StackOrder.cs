@@ -17,7 +17,7 @@ internal sealed record StackOrder(int? JoinBelow, ImmutableArray<Figure> Figures
         int open = OpenFrom(plan.Rings);
         double depth = Height(plan.Rings, open, plan.Rings.Length);
         book.Know("ΣTh", "heights of the rings with an open middle, from the top down", depth, Quantity.Length);
-        book.Add("hollow", "Depth to turn inside", depth, Quantity.Length, "ΣTh", "ΣTh", "From the mouth down to the first ring without an opening.", Sources.Layer);
+        if (depth > 0) book.Add("hollow", "Depth to turn inside", depth, Quantity.Length, "ΣTh", "ΣTh", "From the mouth down to the first ring without an opening.", Sources.Layer);
         Measured deep = Measured.Length(depth), reaches = Measured.Length(reach);
         // What a drill makes right through needs no hollowing.
         bool bored = plan.Piece.Shape?.Inside is Bore;
