@@ -75,6 +75,12 @@ public static class CommandLine
             config.AddCommand<PatternCommand>("pattern")
                 .WithDescription("Give every segment its wood: spirals, diamonds and the like from numbers, or a picture.")
                 .WithExample("pattern", "examples/feature-bowl.json", "--lay", "\"spiral maple,walnut 1\"");
+            config.AddCommand<MillingCommand>("milling")
+                .WithDescription("From rough wood to the strips of the whole piece: thicknesses, widths, passes, and how exact they must be.")
+                .WithExample("milling", "examples/feature-bowl.json");
+            config.AddCommand<GlueCommand>("glue")
+                .WithDescription("How each ring and the stack are glued: parts, clamps, marks to line up, and the quickest order of it all.")
+                .WithExample("glue", "examples/feature-bowl.json", "--picture", "glue.svg");
             config.AddCommand<SolidCommand>("solid")
                 .WithDescription("The turned piece as a solid: volumes, walls, and files for a viewer or printer.")
                 .WithExample("solid", "examples/feature-bowl.json", "--out", "bowl.glb");

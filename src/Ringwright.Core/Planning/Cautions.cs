@@ -74,6 +74,26 @@ public static class Cautions
         Manual,
     ];
 
+    /// <summary>Cautions for planing and ripping.</summary>
+    public static ImmutableArray<string> ForMilling { get; } =
+    [
+        "Jointer and planer: no board shorter or thinner than the manual allows, knots and nails out, push blocks on the jointer, never a hand over the cutters, never two boards of unequal thickness beside each other.",
+        "Ripping: splitter, guard and push stick; one edge straight and against the fence; stand beside the board's line, for a strip that is pinched comes back.",
+        "Wide boards cup and narrow ones bow when they are ripped: let them rest a day, then take the last cut.",
+        "Fine dust harms: extract it at the machine and wear a mask; hearing protection at the planer.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for gluing, flattening and stacking.</summary>
+    public static ImmutableArray<string> ForGluing { get; } =
+    [
+        "Glue: read its sheet, air the room, gloves where it asks for them; its times hold for the warmth and moisture it names.",
+        "Band clamps slip off low rings: hold the band with a block while you tighten, fingers out of the joint.",
+        "Flattening a ring on a drum or disc: on a carrier with an edge around it, never loose; a ring that is not cured can burst.",
+        "Lathe: nothing turns before the cure time is over and every joint is closed; then face shield on, by hand first, slow, out of the line of the rim.",
+        Manual,
+    ];
+
     /// <summary>Cautions for sawing and sanding wedges with a sled of <paramref name="kind"/>.</summary>
     public static ImmutableArray<string> For(SledKind kind) =>
     [
