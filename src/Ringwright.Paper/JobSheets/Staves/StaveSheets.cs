@@ -100,7 +100,7 @@ internal static class StaveSheets
         packet.Flow(job.SheetName("board and cuts"), strip.Scale.ToString(), [
             new Section(heading, new Picture(strip.Drawing, $"{seen} Hatched: edge and first offcut. Grey: kerf.")),
             new Section("Along the board", new Paragraph($"{job.Print("rows-per-board")} {(upright ? "staves from each strip" : "panels from each board")} of {job.Length(job.Shop.Boards.Length.Millimetres)}, {job.Print("row-length")} for each, saw cut included.")),
-            .. CuttingSheet.Woods(job),
+            CuttingSheet.Woods(job),
             new Section("Around the ring, counter-clockwise", new Paragraph(RingWords.Order(job.Ring, job.Key))),
         ]);
     }
