@@ -20,7 +20,7 @@ internal sealed record Contents(IReadOnlyList<(PacketPart Part, int Page)> Parts
     /// <summary>The parts that are not about one ring, in a line or two; null when there are none.</summary>
     public Section? Others()
     {
-        string[] others = [.. Parts.Where(p => p.Part.Ring is null).Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Part.Name}: page {p.Page}"))];
-        return others.Length == 0 ? null : new("Also in this packet", new Paragraph(string.Join("   ", others)));
+        string[] others = [.. Parts.Where(p => p.Part.Ring is null).Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Part.Name}, page {p.Page}"))];
+        return others.Length == 0 ? null : new("Also in this packet", new Paragraph(string.Join("; ", others) + "."));
     }
 }

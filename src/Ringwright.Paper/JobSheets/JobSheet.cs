@@ -26,8 +26,7 @@ public static class JobSheet
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        PacketTitle title = new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(options.Style), options.Date, Version);
-        Packet packet = new(title, options.Paper, options.Correction) { Duplex = options.Duplex };
+        Packet packet = Empty(plan, options);
         PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketSheets.All & ~PacketSheets.Cover & ~PacketSheets.Cautions & ~PacketSheets.Record);
         PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind))];
         int[] pages = new int[parts.Length];
@@ -66,6 +65,10 @@ public static class JobSheet
         PdfWriter.Write(Packet(plan, options).Pages(), info, output);
     }
 
+    /// <summary>A packet without sheets yet, its title block filled in.</summary>
+    internal static Packet Empty(Plan plan, PacketOptions options) =>
+        new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(options.Style), options.Date, Version), options.Paper, options.Correction) { Duplex = options.Duplex };
+
     // In the order of the work. A part without sheets for this plan is left out.
     private static IEnumerable<PacketPart> Parts(Plan plan, PacketOptions options, Packet packet)
     {
@@ -74,7 +77,7 @@ public static class JobSheet
         for (int i = 0; i < plan.Rings.Length; i++)
         {
             RingJob job = new(plan, plan.Rings[i], options.Style, free.Width, free.Height);
-            if (HasSheets(job.Ring)) yield return new(PacketSheets.Rings, job.Ring.Ring.Name, p => AddRing(p, job, options.Correction)) { Ring = i };
+            if (HasSheets(job.Ring)) yield return new(PacketSheets.Rings, job.Ring.Ring.Name, p => AddRing(p, job)) { Ring = i };
         }
 
         if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
@@ -83,15 +86,15 @@ public static class JobSheet
     // A ring that is sawn out of another's board stands on the sheets of that one.
     private static bool HasSheets(RingPlan ring) => ring.Stave is not null || !ring.Batches.IsEmpty || ring.Ring is SolidLayer;
 
-    private static void AddRing(Packet packet, RingJob job, PrintCorrection correction)
+    private static void AddRing(Packet packet, RingJob job)
     {
         if (job.Ring.Stave is not null) StaveSheets.Add(packet, job);
-        else if (!job.Ring.Batches.IsEmpty) AddWedges(packet, job, correction);
+        else if (!job.Ring.Batches.IsEmpty) AddWedges(packet, job);
         if (job.Ring.Board is not null && !job.Ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
         if (job.Ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
     }
 
-    private static void AddWedges(Packet packet, RingJob job, PrintCorrection correction)
+    private static void AddWedges(Packet packet, RingJob job)
     {
         OverviewSheet.Add(packet, job);
         if (job.Ring.Lamination is Lamination board) LaminationSheet.Add(packet, job, board);
@@ -102,7 +105,7 @@ public static class JobSheet
         }
 
         StepsSheet.Add(packet, job);
-        foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch, correction);
+        foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch);
         FitSheet.Add(packet, job);
     }
 

@@ -34,17 +34,16 @@ internal static class PieceSheet
         Column head = new(3, new Paragraph(Title(plan), TypeScale.Title), new Paragraph(plan.Verdict.In(style), RingJob.Words));
         Section figures = new("In numbers", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. plan.Figures.Select(f => Reading.Of(f.Label, f, style))]));
         double legend = PiecePage.Legend(plan, false, false).HeightAt(free.Width);
-        double above = head.HeightAt(free.Width), below = figures.HeightAt(free.Width);
-        double tall = Math.Clamp(free.Height - above - below - legend - (3 * Sheet.Gap) - Headings, LeastPicture, MostPicture);
+        double tall = Math.Clamp(free.Height - head.HeightAt(free.Width) - legend - Sheet.Gap - Headings, LeastPicture, MostPicture);
         ScaledPicture picture = PiecePicture.Draw(plan, style, new(free.Width, tall));
         bool shaded = PiecePicture.IsShaded(plan, picture.Scale.Ratio);
         return (picture.Scale, [
             head,
             new Section($"Half from outside, half cut through, {picture.Scale}", new Column(4, new Picture(picture.Drawing, PiecePage.Caption), PiecePage.Legend(plan, shaded, false))),
-            figures,
             new Section("Rings, from the bottom up", Rings(plan, style, contents)),
-            .. WoodKey.Of(plan).Entries.Count <= WoodLegend.Most ? [] : new IBlock[] { new Section("Pieces of each wood", new Table([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], [.. Woods(plan)])) },
             .. contents.Others() is Section others ? new IBlock[] { others } : [],
+            figures,
+            .. WoodKey.Of(plan).Entries.Count <= WoodLegend.Most ? [] : new IBlock[] { new Section("Pieces of each wood", new Table([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], [.. Woods(plan)])) },
         ]);
     }
 

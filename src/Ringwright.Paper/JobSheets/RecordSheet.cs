@@ -21,7 +21,7 @@ internal static class RecordSheet
         string[][] runs = [.. Runs(plan, style)];
         string[][] rings = [.. plan.Rings.Where(r => !r.Batches.IsEmpty).Select(r => new[] { r.Ring.Name, Count(r.Layout.Length) })];
         BlankColumn ring = new("ring", Ring), angle = new("wedge angle wanted", Angle);
-        packet.Flow("record", "–", [
+        packet.Flow("Record", "–", [
             new Column(3, new Paragraph("What really happened", TypeScale.Title), new Paragraph("Copy it into your record; the next plan then works with your own angles, losses and times.", RingJob.Words)),
             new BlankFields(3, "saw, blade and sled", "wood and its moisture", "date"),
             new Section("At the saw and the sander", new BlankGrid([ring, angle, new("wedges sawn"), new("of them lost"), new("cuts timed"), new("minutes"), new("faces sanded"), new("minutes")], runs)),

@@ -39,7 +39,7 @@ public sealed class Packet(PacketTitle title, PaperSize paper, PrintCorrection? 
     /// <summary>Makes the next sheet a front page, so that what begins there can be taken out by itself; its back stays free for notes.</summary>
     public void StartOnFront()
     {
-        if (Duplex && _sheets.Count % 2 == 1) Add("notes");
+        if (Duplex && _sheets.Count % 2 == 1) Add("Notes");
     }
 
     /// <summary>Lets blocks flow over as many sheets of the same name as they need, from a new one on.</summary>

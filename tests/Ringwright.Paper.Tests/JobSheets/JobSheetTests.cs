@@ -98,7 +98,7 @@ public class JobSheetTests
             new() { Name = "Two", Rings = [Example.Disc, Example.Open] }, Shop.Starting with { Boards = new() { Length = AnyPlan.Mm(3000) } });
         string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name)];
         Assert.Equal(["The whole piece", "Take care"], names[..2]);
-        Assert.Equal("record", names[^1]);
+        Assert.Equal("Record", names[^1]);
         Assert.Equal(2 + 6 + 6 + 1, names.Length);
         Assert.Equal(names.Length, names.Distinct().Count());
     }

@@ -32,8 +32,8 @@ public class PacketTests
             if (duplex) Assert.Equal(1, page % 2);
         }
 
-        Assert.Contains($"Record: page {Array.IndexOf(names, "record") + 1}", cover, StringComparison.Ordinal);
-        Assert.Contains($"Take care: page {Array.IndexOf(names, "Take care") + 1}", cover, StringComparison.Ordinal);
+        Assert.Contains($"Record, page {Array.IndexOf(names, "Record") + 1}", cover, StringComparison.Ordinal);
+        Assert.Contains($"Take care, page {Array.IndexOf(names, "Take care") + 1}", cover, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -67,8 +67,8 @@ public class PacketTests
 
     [Theory]
     [InlineData("cover", new[] { "The whole piece" })]
-    [InlineData("record, cautions", new[] { "Take care", "record" })]
-    [InlineData("Record", new[] { "record" })]
+    [InlineData("record, cautions", new[] { "Take care", "Record" })]
+    [InlineData("Record", new[] { "Record" })]
     public void Only_the_sheets_asked_for_are_printed(string sheets, string[] names)
     {
         Packet packet = JobSheet.Packet(Example.PlanOf(Example.Open), Usual with { Sheets = PacketOptions.ReadSheets(sheets) });

@@ -14,7 +14,6 @@ internal static class StaveSheets
 {
     private const double Headings = 28; // heading above and caption below a picture, mm
     private const double LeastPicture = 70, MostPicture = 120;
-    private const double RulersAcross = 17, RulersDown = 20; // room that the kit's check rulers take, mm
 
     public static void Add(Packet packet, RingJob job)
     {
@@ -109,6 +108,6 @@ internal static class StaveSheets
     {
         Sheet sheet = packet.Add(job.SheetName("true scale"), "1:1").Add(new Paragraph(
             "Two neighbours cut square across their joint, the outside up. Set the bevel gauge on the outer faces, and hold the first dry pair on the lines: the joint must stay shut."));
-        sheet.AddTrueScale(StaveJointPicture.Draw(job.Ring, job.Style, new(sheet.Remaining.Width - RulersAcross, sheet.Remaining.Height - RulersDown)));
+        sheet.AddTrueScale(StaveJointPicture.Draw(job.Ring, job.Style, sheet.TrueScaleRoom));
     }
 }
