@@ -84,6 +84,9 @@ public static class CommandLine
             config.AddCommand<SolidCommand>("solid")
                 .WithDescription("The turned piece as a solid: volumes, walls, and files for a viewer or printer.")
                 .WithExample("solid", "examples/feature-bowl.json", "--out", "bowl.glb");
+            config.AddCommand<TemplatesCommand>("templates")
+                .WithDescription("Shapes at true scale: wedges, rings, profile cards, plates and guides, on paper (PDF) or for a laser or router (SVG, DXF).")
+                .WithExample("templates", "examples/feature-bowl.json", "--out", "out", "--kinds", "outside,inside,stack");
             config.AddCommand<SimulateCommand>("simulate")
                 .WithDescription("Saw one board in simulation with the errors of the shop: every wedge as it comes out.")
                 .WithExample("simulate", "examples/two-wood-disc.json");

@@ -97,7 +97,9 @@ public class JobSheetTests
         Plan plan = Planner.Plan(
             new() { Name = "Two", Rings = [Example.Disc, Example.Open] }, Shop.Starting with { Boards = new() { Length = AnyPlan.Mm(3000) } });
         string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name)];
-        Assert.Equal(15, names.Length); // the last two are the lathe's
+        Assert.Equal(["The whole piece", "Take care"], names[..2]);
+        Assert.Equal("Record", names[^1]);
+        Assert.Equal(2 + 6 + 6 + 5 + 1, names.Length); // milling or gluing, stacking, lathe in between
         Assert.Equal(names.Length, names.Distinct().Count());
     }
 
