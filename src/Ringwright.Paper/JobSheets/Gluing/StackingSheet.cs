@@ -14,7 +14,7 @@ namespace Ringwright.Paper.JobSheets;
 internal static class StackingSheet
 {
     private const string Name = "Stacking";
-    private const int RowsTogether = 12;
+    private const int RowsTogether = 6;
     private const double MostWords = 26;  // of a ring's name, mm
     private const double Tall = 95;       // of the pictures, mm
 
