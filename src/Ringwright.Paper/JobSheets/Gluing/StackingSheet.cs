@@ -43,7 +43,7 @@ internal static class StackingSheet
         (int laid, int on) = joint.FromTop ? (joint.Lower, joint.Upper) : (joint.Upper, joint.Lower);
         return
         [
-            Count(index + 1), Ring(glue, laid), Count(on + 1), joint.Turn is double turn ? style.Print(turn, Quantity.Angle) : "–", joint.Short.In(style),
+            Count(index + 1), Ring(glue, laid), Count(on + 1), joint.Turn is double turn ? style.Print(turn, Quantity.Angle) : "–", joint.InShort.In(style),
             joint.Circle > 0 ? $"circle Ø {Caliper.Short(style, joint.Circle)}, {(joint.Centring == Centring.OuterCircle ? "outside" : "inside")}" : "cross lines", "",
         ];
     }
