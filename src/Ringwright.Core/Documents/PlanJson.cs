@@ -72,7 +72,8 @@ public static class PlanJson
         json.WriteEndArray();
     }
 
-    private static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
+    /// <summary>One figure with its reason, as an element of an array.</summary>
+    public static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
     {
         json.WriteStartObject();
         json.WriteString("name", figure.Name);
@@ -159,8 +160,8 @@ public static class PlanJson
         json.WriteNumber("leftOver", wood.LeftOver);
     }
 
-    /// <summary>Writes texts as a list.</summary>
-    internal static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    /// <summary>Texts as an array.</summary>
+    public static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {
         json.WriteStartArray(name);
         foreach (string text in texts) json.WriteStringValue(text);

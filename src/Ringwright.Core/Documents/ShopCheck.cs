@@ -40,6 +40,7 @@ public static class ShopCheck
         Between("hands.minutesPerFace", shop.Hands.MinutesPerFace, 0, 60);
         Between("wanted.confidence", shop.Wanted.Confidence, 0.5, 0.9999);
         TimberCheck.Check(shop);
+        LatheCheck.Check(shop.Lathe);
         GlueCheck.Check(shop);
     }
 

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Timber;
 
 namespace Ringwright.Core.Planning;
 
 /// <summary>The usual cautions for the work at hand. Common practice; the machine's manual and local rules come first.</summary>
 public static class Cautions
 {
-    private const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
+    internal const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
 
     /// <summary>All cautions for the work that <paramref name="plan"/> asks for, each once.</summary>
     public static ImmutableArray<string> For(Plan plan)
@@ -18,8 +19,17 @@ public static class Cautions
             .. plan.Rings.Any(r => r.Board is not null) ? ForTiltedRings : [],
             .. plan.Rings.Any(r => r.Ring is SolidLayer { IsVeneer: false }) ? ForRounds : [],
             .. plan.Rings.Any(r => r.Ring is SolidLayer { IsVeneer: true }) ? ForVeneer : [],
+            .. ForWoods(plan.Shop, plan.Rings.SelectMany(r => r.Layout).Select(s => s.Wood)),
         ];
         return [.. all.Where(c => c != Manual).Distinct(), Manual];
+    }
+
+    /// <summary>What the dust of these woods may do beyond the usual, a line for each that is known for it. Never complete.</summary>
+    public static IEnumerable<string> ForWoods(Shop shop, IEnumerable<string> woods)
+    {
+        SpeciesTable species = SpeciesTable.For(shop);
+        return woods.Distinct(StringComparer.OrdinalIgnoreCase).Select(species.FindOrAssume).Where(w => w.Caution.Length > 0)
+            .Select(w => $"{char.ToUpperInvariant(w.Name[0])}{w.Name[1..]}: {w.Caution.TrimEnd('.')}.").Distinct();
     }
 
     /// <summary>Cautions for sawing a round out of a board.</summary>
@@ -40,6 +50,18 @@ public static class Cautions
         "Start holes: clamp the disc to the drill's tilted table; a drill that enters a slope wanders, so start with a small one.",
         "Inside cuts: unplug the saw whenever the blade is threaded or freed. Never back out of a curve with the saw running.",
         "Thin rings break: feed gently, fingers beside the line and never in front of the blade, and let the blade stop before you lift a ring off.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for turning a glued stack.</summary>
+    public static ImmutableArray<string> ForLathe { get; } =
+    [
+        "Look at every joint before mounting and again when the work is round. Never turn work with an open joint, a crack or glue that has not cured.",
+        "Full face shield, no loose sleeves, cuffs, gloves, cords or long hair; stand out of the line of the rim when the lathe starts.",
+        "Turn the work by hand once around before the motor runs; move the rest only when it stands still, and set it close to the wood.",
+        "Start at the slowest speed and speed up only while nothing shakes. The lathe's plate, the chuck's manual and the lower of the printed speeds hold.",
+        "Jaws: check them again after the first cuts and after every pause; tailstock up wherever it can be.",
+        "Sand with the rest out of the way and the paper below the work; extract the dust at the lathe and wear a mask.",
         Manual,
     ];
 

@@ -35,6 +35,7 @@ public static class JobSheet
 
         GlueSheet.Add(packet, schedule ?? GlueSchedule.Quick(GluePlan.Of(plan)), style);
         StackingSheet.Add(packet, schedule?.Plan ?? GluePlan.Of(plan), style);
+        if (PieceSheet.IsFor(plan)) LatheSheet.Add(packet, plan, style);
         return packet;
     }
 
