@@ -26,6 +26,7 @@ public static class DocumentJson
             new LengthConverter(),
             new AngleConverter(),
             new TemperatureConverter(),
+            new DurationConverter(),
             new WholeNumberConverter(),
             new NumberConverter(),
             new TextConverter(),
