@@ -1,6 +1,7 @@
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.Data;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
@@ -27,6 +28,7 @@ internal sealed class PlanFiles(Plan plan, PacketOptions options)
             yield return Written(stem + ".unrolled.svg", SvgWriter.Write(PiecePage.Unrolled(plan, _style, coloured: true), UnrolledTitle(plan)));
         yield return Written(stem + ".plan.json", PlanJson.Write(plan, _style));
         yield return Written(stem + ".cut-list.csv", CutListCsv.Write(plan, _style));
+        yield return Written(stem + ".figures.xlsx", Workbook());
     }
 
     /// <summary>What a picture of the outside laid flat is called.</summary>
@@ -36,6 +38,13 @@ internal sealed class PlanFiles(Plan plan, PacketOptions options)
     {
         using var stream = new MemoryStream();
         JobSheet.WritePdf(plan, options, stream);
+        return stream.ToArray();
+    }
+
+    private byte[] Workbook()
+    {
+        using var stream = new MemoryStream();
+        PlanWorkbook.WriteAsync(plan, _style, stream).GetAwaiter().GetResult(); // in memory: nothing is waited for
         return stream.ToArray();
     }
 

@@ -84,6 +84,14 @@ internal sealed class TilePlan
         }
     }
 
+    /// <summary>What of a tile lies clear of all that it shares with its neighbours, in axes moved by <paramref name="shift"/> the other way.</summary>
+    public Box ClearOfSeams(Tile tile, Vector2D shift)
+    {
+        double Beside(int dx, int dy) => Tiles.Any(t => t.Column == tile.Column + dx && t.Row == tile.Row + dy) ? Overlap : 0;
+        double left = Beside(-1, 0), top = Beside(0, -1);
+        return new(left - shift.X, top - shift.Y, tile.Box.Width - left - Beside(1, 0), tile.Box.Height - top - Beside(0, 1));
+    }
+
     private static Vector2D Seam(Tile tile, int dx, int dy) =>
         tile.Box.Centre + new Vector2D(dx * (tile.Box.Width - Overlap) / 2, dy * (tile.Box.Height - Overlap) / 2);
 
