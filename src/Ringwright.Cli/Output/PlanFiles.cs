@@ -6,6 +6,7 @@ using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Pictures.Pieces;
+using Ringwright.Stock.Schedules;
 
 namespace Ringwright.Cli.Output;
 
@@ -37,7 +38,7 @@ internal sealed class PlanFiles(Plan plan, PacketOptions options)
     private byte[] JobSheets()
     {
         using var stream = new MemoryStream();
-        JobSheet.WritePdf(plan, options, stream);
+        JobSheet.WritePdf(plan, options with { Schedule = GlueScheduler.Of(GluePlan.Of(plan)) }, stream);
         return stream.ToArray();
     }
 

@@ -16,8 +16,9 @@ public static class JobSheet
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet.</param>
     /// <param name="correction">Correction of true-scale outlines for one printer; none when absent.</param>
-    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null) =>
-        Packet(plan, new PacketOptions(style, paper, date) { Correction = correction ?? PrintCorrection.None });
+    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
+    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null, GlueSchedule? schedule = null) =>
+        Packet(plan, new PacketOptions(style, paper, date) { Correction = correction ?? PrintCorrection.None, Schedule = schedule });
 
     /// <summary>The sheets that the options ask for, in the order of the work.</summary>
     /// <param name="plan">The plan.</param>
@@ -50,8 +51,9 @@ public static class JobSheet
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet and written into the file.</param>
     /// <param name="output">Where to; left open.</param>
-    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output) =>
-        WritePdf(plan, new PacketOptions(style, paper, date), output);
+    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
+    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output, GlueSchedule? schedule = null) =>
+        WritePdf(plan, new PacketOptions(style, paper, date) { Schedule = schedule }, output);
 
     /// <summary>Writes the sheets that the options ask for as PDF.</summary>
     /// <param name="plan">The plan.</param>
@@ -73,13 +75,18 @@ public static class JobSheet
     private static IEnumerable<PacketPart> Parts(Plan plan, PacketOptions options, Packet packet)
     {
         Drawings.Box free = packet.FreeArea;
+        GluePlan glue = options.Schedule?.Plan ?? GluePlan.Of(plan);
         yield return new(PacketSheets.Cautions, "Take care", p => CautionsSheet.Add(p, plan));
+        if (MillingSheet.IsFor(MillingPlan.Of(plan))) yield return new(PacketSheets.Timber, "Milling", p => MillingSheet.Add(p, plan, options.Style));
         for (int i = 0; i < plan.Rings.Length; i++)
         {
             RingJob job = new(plan, plan.Rings[i], options.Style, free.Width, free.Height);
             if (HasSheets(job.Ring)) yield return new(PacketSheets.Rings, job.Ring.Ring.Name, p => AddRing(p, job)) { Ring = i };
         }
 
+        if (glue.HasWork) yield return new(PacketSheets.Glue, "Gluing", p => GlueSheet.Add(p, options.Schedule ?? GlueSchedule.Quick(glue), options.Style));
+        if (glue.Stack.Length > 0) yield return new(PacketSheets.Stack, "Stacking", p => StackingSheet.Add(p, glue, options.Style));
+        if (PieceSheet.IsFor(plan) && !LathePlan.Of(plan).Rings.IsEmpty) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, options.Style));
         if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
     }
 

@@ -1,5 +1,6 @@
 using Ringwright.Core;
 using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
 using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Paper.JobSheets;
@@ -56,6 +57,9 @@ public sealed record PacketOptions(MeasureStyle Style, PaperSize Paper, DateOnly
     /// record on its own sheets.
     /// </summary>
     public PacketSheets? Sheets { get; init; }
+
+    /// <summary>When to glue what, of the same plan; a quick order when absent.</summary>
+    public GlueSchedule? Schedule { get; init; }
 
     /// <summary>Reads names of sheets separated by commas, such as <c>cover,rings</c>.</summary>
     /// <exception cref="BadInputException">A name is not known.</exception>
