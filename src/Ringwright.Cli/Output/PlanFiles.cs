@@ -13,8 +13,9 @@ namespace Ringwright.Cli.Output;
 /// <summary>The files of a plan, named after the piece's file.</summary>
 internal sealed class PlanFiles(Plan plan, PacketOptions options)
 {
-    private readonly MeasureStyle _style = options.Style;
     private static readonly Room PictureRoom = new(160, 180);
+
+    private readonly MeasureStyle _style = options.Style;
 
     /// <summary>Writes all files and returns their paths.</summary>
     public IEnumerable<string> Write(string pieceFile, string folder)

@@ -29,7 +29,9 @@ public static class JobSheet
         ArgumentNullException.ThrowIfNull(options);
         Packet packet = Empty(plan, options);
         PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketSheets.All & ~PacketSheets.Cover & ~PacketSheets.Cautions & ~PacketSheets.Record);
-        PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind))];
+        string? only = options.Ring is null ? null : OnSheetsOf(plan, options.Ring);
+        if (only is not null) wanted = PacketSheets.Rings;
+        PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind) && (only is null || part.Name == only))];
         int[] pages = new int[parts.Length];
         Action<IEnumerable<IBlock>>? cover = wanted.HasFlag(PacketSheets.Cover) ? PieceSheet.Keep(packet, plan, options.Style, Contents()) : null;
         for (int i = 0; i < parts.Length; i++)
@@ -89,6 +91,10 @@ public static class JobSheet
         if (PieceSheet.IsFor(plan) && !LathePlan.Of(plan).Rings.IsEmpty) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, options.Style));
         if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
     }
+
+    // The ring on whose sheets a ring stands.
+    private static string OnSheetsOf(Plan plan, string ring) =>
+        plan.Rings.FirstOrDefault(r => r.Ring.Name == ring) is { Board: BoardGroupPlan board, Batches.IsEmpty: true } ? board.Carrier.Name : ring;
 
     // A ring that is sawn out of another's board stands on the sheets of that one.
     private static bool HasSheets(RingPlan ring) => ring.Stave is not null || !ring.Batches.IsEmpty || ring.Ring is SolidLayer;

@@ -58,6 +58,9 @@ public sealed record PacketOptions(MeasureStyle Style, PaperSize Paper, DateOnly
     /// </summary>
     public PacketSheets? Sheets { get; init; }
 
+    /// <summary>Only the job sheets of the ring of this name; everything when null.</summary>
+    public string? Ring { get; init; }
+
     /// <summary>When to glue what, of the same plan; a quick order when absent.</summary>
     public GlueSchedule? Schedule { get; init; }
 
