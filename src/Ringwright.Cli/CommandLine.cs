@@ -75,6 +75,12 @@ public static class CommandLine
             config.AddCommand<PatternCommand>("pattern")
                 .WithDescription("Give every segment its wood: spirals, diamonds and the like from numbers, or a picture.")
                 .WithExample("pattern", "examples/feature-bowl.json", "--lay", "\"spiral maple,walnut 1\"");
+            config.AddCommand<MillingCommand>("milling")
+                .WithDescription("From rough wood to the strips of the whole piece: thicknesses, widths, passes, and how exact they must be.")
+                .WithExample("milling", "examples/feature-bowl.json");
+            config.AddCommand<GlueCommand>("glue")
+                .WithDescription("How each ring and the stack are glued: parts, clamps, marks to line up, and the quickest order of it all.")
+                .WithExample("glue", "examples/feature-bowl.json", "--picture", "glue.svg");
             config.AddCommand<SolidCommand>("solid")
                 .WithDescription("The turned piece as a solid: volumes, walls, and files for a viewer or printer.")
                 .WithExample("solid", "examples/feature-bowl.json", "--out", "bowl.glb");
@@ -91,9 +97,15 @@ public static class CommandLine
             config.AddCommand<ChooseCommand>("choose")
                 .WithDescription("Which of the measured wedges to glue, in which order, for the least gap.")
                 .WithExample("choose", "examples/caliper-readings.csv", "--segments", "12", "--depth", "\"8 mm\"", "--radius", "\"9.5 mm\"", "--woods", "maple,padauk");
+            config.AddCommand<BoardsCommand>("boards")
+                .WithDescription("Which board gives which strip and in which order to saw, or what is short; without a rack, what to buy.")
+                .WithExample("boards", "examples/two-wood-disc.json", "--rack", "examples/small-rack.json");
             config.AddCommand<ReachCommand>("reach")
                 .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
                 .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");
+            config.AddCommand<LatheCommand>("lathe")
+                .WithDescription("The work at the lathe: holding, boring, the wall after each pass, speeds, order of work.")
+                .WithExample("lathe", "examples/feature-bowl.json", "--picture", "lathe.svg");
             config.AddCommand<LearnCommand>("learn")
                 .WithDescription("What a record of real runs says of these hands; the next plan uses it.")
                 .WithExample("learn", "examples/bench-record.json", "--shop", "examples/small-shop.json");

@@ -6,6 +6,7 @@ using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Pictures.Pieces;
 using Ringwright.Paper.Sheets;
+using Ringwright.Stock.Schedules;
 
 namespace Ringwright.Cli.Output;
 
@@ -35,7 +36,7 @@ internal sealed class PlanFiles(Plan plan, MeasureStyle style, PaperSize paper, 
     private byte[] JobSheets()
     {
         using var stream = new MemoryStream();
-        JobSheet.WritePdf(plan, style, paper, date, stream);
+        JobSheet.WritePdf(plan, style, paper, date, stream, GlueScheduler.Of(GluePlan.Of(plan)));
         return stream.ToArray();
     }
 

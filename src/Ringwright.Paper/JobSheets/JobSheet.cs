@@ -15,13 +15,15 @@ public static class JobSheet
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet.</param>
     /// <param name="correction">Correction of true-scale outlines for one printer; none when absent.</param>
-    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null)
+    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
+    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null, GlueSchedule? schedule = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
         Packet packet = new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(style), date, Version), paper, correction);
         Drawings.Box free = packet.FreeArea;
         if (PieceSheet.IsFor(plan)) PieceSheet.Add(packet, plan, style);
+        MillingSheet.Add(packet, plan, style);
         foreach (RingPlan ring in plan.Rings)
         {
             RingJob job = new(plan, ring, style, free.Width, free.Height);
@@ -31,6 +33,9 @@ public static class JobSheet
             if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
         }
 
+        GlueSheet.Add(packet, schedule ?? GlueSchedule.Quick(GluePlan.Of(plan)), style);
+        StackingSheet.Add(packet, schedule?.Plan ?? GluePlan.Of(plan), style);
+        if (PieceSheet.IsFor(plan)) LatheSheet.Add(packet, plan, style);
         return packet;
     }
 
@@ -40,11 +45,12 @@ public static class JobSheet
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet and written into the file.</param>
     /// <param name="output">Where to; left open.</param>
-    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output)
+    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
+    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output, GlueSchedule? schedule = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         DocumentInfo info = new($"{plan.Piece.Name}: job sheets", $"{plan.Rings.Length} rings", date);
-        PdfWriter.Write(Packet(plan, style, paper, date).Pages(), info, output);
+        PdfWriter.Write(Packet(plan, style, paper, date, schedule: schedule).Pages(), info, output);
     }
 
     private static void AddWedges(Packet packet, RingJob job, PrintCorrection correction)
