@@ -5,6 +5,7 @@ using Ringwright.Web.Bench;
 using Ringwright.Web.Components;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
+using Ringwright.Web.Viewing;
 
 namespace Ringwright.Web;
 
@@ -51,6 +52,7 @@ internal static class WebServer
         services.AddSingleton(_ => new DataFolder(dataFolder));
         services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(AppContext.BaseDirectory, "examples", "two-wood-disc.json")));
         services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet, s.GetRequiredService<StartState>().Example));
+        services.AddSingleton<ViewerStore>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }
@@ -64,6 +66,7 @@ internal static class WebServer
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapPieces();
+        app.MapViewer();
         // Our own headers say who may frame the page.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
