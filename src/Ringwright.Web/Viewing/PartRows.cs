@@ -22,13 +22,19 @@ internal static class PartRows
     {
         Frame3D tree = TreeInBoard.Of(ring.Board?.Carrier.Name ?? ring.Ring.Name, laid.Wood, laid.Board);
         Board(rows, segment.Board, tree);
-        bool whole = segment.To.Direction - segment.From.Direction > (2 * Math.PI) - 1e-9;
-        Plane(rows[12..], whole ? null : segment.From, 1);
-        Plane(rows[16..], whole ? null : segment.To, -1);
+        Planes(rows, segment);
         rows[20] = (float)glued.Below;
         rows[21] = (float)glued.Above;
         rows[22] = wood;
         rows[23] = place;
+    }
+
+    /// <summary>Writes the glue planes alone.</summary>
+    public static void Planes(Span<float> rows, TurnedSegment segment)
+    {
+        bool whole = segment.To.Direction - segment.From.Direction > (2 * Math.PI) - 1e-9;
+        Plane(rows[12..], whole ? null : segment.From, 1);
+        Plane(rows[16..], whole ? null : segment.To, -1);
         Plane(rows[24..], segment.Within?.From, 1);
         Plane(rows[28..], segment.Within?.To, -1);
     }

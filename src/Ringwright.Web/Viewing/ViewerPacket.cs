@@ -11,12 +11,11 @@ namespace Ringwright.Web.Viewing;
 /// <summary>
 /// The turned piece as one run of bytes for the browser: "RWV1", the length of a JSON head, the head, then what it counts, all little
 /// endian and each at a multiple of four: positions (3 × float32, mm), normals (2 × int16, octahedral: Meyer and others, On
-/// Floating-Point Normal Vectors, 2010), triangles (uint32), parts (ring, segment, first vertex, vertices, first index, indices: int32)
-/// and rows of parts (float32, see <see cref="PartRows"/>).
+/// Floating-Point Normal Vectors, 2010), triangles (uint32; first those of <c>skin</c>), parts (ring, segment, first vertex, vertices: int32) and rows of parts (float32, see <see cref="PartRows"/>).
 /// </summary>
 internal static class ViewerPacket
 {
-    private const int PartNumbers = 6;
+    private const int PartNumbers = 4;
 
     // How far facets leave the round, as a share of the greatest radius: 140 and 35 around.
     private const double Fine = 2.5e-4, Coarse = 4e-3;
@@ -29,7 +28,8 @@ internal static class ViewerPacket
         TurnedPiece piece = plan.Turned(tolerance);
         var mesh = TurnedMesh.Of(piece.Rings, Facets.Within(tolerance), MeshCorners.PerFace);
         int[] rings = PlannedRings(plan, piece);
-        byte[] head = Head(plan, piece, mesh, rings);
+        (int[] triangles, int seen) = GlueFaces.Sort(piece, mesh);
+        byte[] head = Head(plan, piece, mesh, rings, seen);
         int parts = mesh.Parts.Length;
         byte[] bytes = new byte[8 + head.Length + (16 * mesh.VertexCount) + (4 * mesh.Indices.Length) + (4 * PartNumbers * parts) + (4 * PartRows.Count * parts)];
         Span<byte> rest = bytes;
@@ -39,7 +39,7 @@ internal static class ViewerPacket
         Put(ref rest, MemoryMarshal.AsBytes(mesh.Positions));
         Normals(mesh.Normals, MemoryMarshal.Cast<byte, short>(rest[..(4 * mesh.VertexCount)]));
         rest = rest[(4 * mesh.VertexCount)..];
-        Put(ref rest, MemoryMarshal.AsBytes(mesh.Indices));
+        Put(ref rest, MemoryMarshal.AsBytes(triangles.AsSpan()));
         Parts(mesh, MemoryMarshal.Cast<byte, int>(rest[..(4 * PartNumbers * parts)]));
         Rows(plan, piece, mesh, rings, MemoryMarshal.Cast<byte, float>(rest[(4 * PartNumbers * parts)..]));
         return bytes;
@@ -68,7 +68,7 @@ internal static class ViewerPacket
         return planned;
     }
 
-    private static byte[] Head(Plan plan, TurnedPiece piece, TurnedMesh mesh, int[] rings)
+    private static byte[] Head(Plan plan, TurnedPiece piece, TurnedMesh mesh, int[] rings, int seen)
     {
         var key = WoodKey.Of(plan);
         var wall = WallTable.Of(piece);
@@ -76,6 +76,7 @@ internal static class ViewerPacket
         {
             vertices = mesh.VertexCount,
             indices = mesh.Indices.Length,
+            skin = seen,
             parts = mesh.Parts.Length,
             woods = piece.Woods.Select(wood => new { name = wood, rows = WoodRows.Of(wood, plan.Shop, key[wood].Hatch) }),
             rings = piece.Rings.Select((r, i) => new { planned = rings[i], name = plan.Rings[rings[i]].Ring.Name, bottom = r.Section.Levels[0].Z, top = r.Section.Levels[^1].Z, segments = r.Segments.Length }),
@@ -107,7 +108,7 @@ internal static class ViewerPacket
         for (int i = 0; i < mesh.Parts.Length; i++)
         {
             TurnedPart part = mesh.Parts[i];
-            ReadOnlySpan<int> numbers = [part.Ring, part.Segment, part.FirstVertex, part.VertexCount, part.FirstIndex, part.IndexCount];
+            ReadOnlySpan<int> numbers = [part.Ring, part.Segment, part.FirstVertex, part.VertexCount];
             numbers.CopyTo(table[(PartNumbers * i)..]);
         }
     }

@@ -25,17 +25,17 @@ export class Eye {
     canvas.addEventListener('blur', () => { this.controls.enableZoom = false; });
     // Two fingers always zoom.
     canvas.addEventListener('touchstart', () => { this.controls.enableZoom = true; }, { passive: true });
-    this.radius = 1;
+    [this.radius, this.wide, this.tall] = [1, 1, 1];
     this.aspect = 1;
     this.glide = null;
     this.untouched = true;
     this.controls.addEventListener('start', () => { this.untouched = false; });
   }
 
-  /** Takes a body of this middle and radius into sight, keeping direction and nearness. */
-  fit(middle, radius) {
-    const nearness = this.untouched ? 1 : this.distance / this.fullDistance;
-    this.radius = radius;
+  /** Takes a cylinder of this middle, radius and height into sight, keeping direction and nearness. */
+  fit(middle, wide, tall) {
+    const nearness = this.untouched ? 1 : this.distance / this.fullDistance, radius = Math.hypot(wide, tall / 2);
+    [this.radius, this.wide, this.tall] = [radius, wide, tall];
     const direction = this.spherical();
     this.controls.target.set(0, 0, middle);
     this.controls.minDistance = 1.15 * radius;
@@ -54,9 +54,14 @@ export class Eye {
     this.place(direction);
   }
 
+  /** From where the body fills the picture, seen from its face; never so near that it would not fit from above. */
   get fullDistance() {
-    const half = (FIELD * Math.PI) / 360;
-    return this.radius / Math.sin(Math.min(half, Math.atan(Math.tan(half) * this.aspect)));
+    const half = Math.tan((FIELD * Math.PI) / 360), { wide, tall } = this;
+    const s = Math.sin(FACE.rise), c = Math.cos(FACE.rise);
+    const up = wide * s + (tall / 2) * c, near = wide * c - (tall / 2) * s;
+    const face = Math.max(up / half + near * 0.5, wide / (half * this.aspect) + near * 0.5) * 1.12;
+    const above = (wide / (half * Math.min(1, this.aspect)) + tall / 2) * 0.98;
+    return Math.max(face, 0.82 * above);
   }
 
   get distance() {

@@ -13,7 +13,7 @@ import { makeNoise } from './noise.js';
 export function makeUniforms() {
   const value = (v) => ({ value: v });
   return {
-    uParts: value(null), uWoods: value(null), uWall: value(null), uNoise: value(makeNoise()),
+    uParts: value(null), uWoods: value(null), uWall: value(null), uShadows: value(null), uNoise: value(makeNoise()),
     uSpan: value(new Vector4(0, 1, 1, 1)), uKey: value(new Vector3(0, 0, 1)), uSky: value(new Vector3()), uTable: value(new Vector3()),
     uCut: value(new Vector4(1, 0, 0, 0)), uApart: value(0), uOnly: value(-1), uPicked: value(-1), uPixel: value(0.001), uHatch: value(1),
     uAge: value(0), uFinish: value(1), uLines: value(0), uAccent: value(new Vector3()), uInk: value(new Vector3()), uGround: value(1),

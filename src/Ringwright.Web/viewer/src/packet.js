@@ -1,5 +1,5 @@
 // Reads the bytes that ViewerPacket.cs writes; its comment says what is where.
-export const PART_NUMBERS = 6;
+export const PART_NUMBERS = 4;
 export const ROWS = 8;
 
 /** @param {ArrayBuffer} buffer */

@@ -1,5 +1,6 @@
-import { BufferAttribute, BufferGeometry, DataTexture, DataUtils, FloatType, HalfFloatType, LinearFilter, RGBAFormat, RGFormat } from 'three';
+import { BufferAttribute, BufferGeometry, DataTexture, FloatType, RGBAFormat } from 'three';
 import { PART_NUMBERS, ROWS } from './packet.js';
+import { shadowTexture, wallTexture } from './shadows.js';
 
 // Rows of parts stand side by side in a texture of this width; the shader knows it too.
 const WIDTH = 2048;
@@ -8,12 +9,18 @@ const WIDTH = 2048;
 export class Solid {
   constructor(packet) {
     this.packet = packet;
-    this.geometry = makeGeometry(packet);
+    this.all = makeGeometry(packet);
+    // Without the glue faces that nothing of is seen as long as the piece is whole: they come last.
+    this.skin = new BufferGeometry();
+    for (const [name, attribute] of Object.entries(this.all.attributes)) this.skin.setAttribute(name, attribute);
+    this.skin.setIndex(this.all.index);
+    this.skin.setDrawRange(0, packet.skin);
     this.parts = rowTexture(packet.rows, packet.parts);
     this.woods = new DataTexture(Float32Array.from(packet.woods.flatMap((w) => w.rows)), ROWS, packet.woods.length, RGBAFormat, FloatType);
     this.woods.needsUpdate = true;
-    this.wall = wallTexture(packet.wall);
     this.radius = Math.max(...packet.wall.outer);
+    this.wall = wallTexture(packet.wall);
+    this.shadows = shadowTexture(packet.wall, this.radius);
     this.bottom = packet.wall.bottom;
     this.top = packet.wall.top;
     this.byPlace = new Map();
@@ -41,7 +48,7 @@ export class Solid {
   }
 
   dispose() {
-    for (const held of [this.geometry, this.parts, this.woods, this.wall]) held.dispose();
+    for (const held of [this.all, this.skin, this.parts, this.woods, this.wall, this.shadows]) held.dispose();
   }
 }
 
@@ -64,18 +71,6 @@ function rowTexture(rows, parts) {
   const padded = new Float32Array(4 * WIDTH * height);
   padded.set(rows);
   const texture = new DataTexture(padded, WIDTH, height, RGBAFormat, FloatType);
-  texture.needsUpdate = true;
-  return texture;
-}
-
-function wallTexture(wall) {
-  const radii = new Uint16Array(2 * wall.outer.length);
-  wall.outer.forEach((outer, i) => {
-    radii[2 * i] = DataUtils.toHalfFloat(outer);
-    radii[2 * i + 1] = DataUtils.toHalfFloat(wall.inner[i]);
-  });
-  const texture = new DataTexture(radii, wall.outer.length, 1, RGFormat, HalfFloatType);
-  texture.minFilter = texture.magFilter = LinearFilter;
   texture.needsUpdate = true;
   return texture;
 }

@@ -1,6 +1,7 @@
 import { Mesh, PlaneGeometry, Scene, Vector2, WebGLRenderer, WebGLRenderTarget } from 'three';
 import { Eye } from './eye.js';
 import { makeMaterials, makeUniforms } from './materials.js';
+import { KEY } from './shadows.js';
 
 const SHARPEST = 2;      // pixels of the picture for one of the page
 const SLOW = 45;         // ms a frame may take while the piece is turned, before the picture gets coarser
@@ -11,7 +12,12 @@ const SHADOWED = { Whole: 1, PulledApart: 0, CutOpen: 0, OneRing: 0, GlueJoints:
 export class Stage {
   constructor(canvas) {
     this.canvas = canvas;
-    this.renderer = new WebGLRenderer({ canvas, alpha: true, antialias: true, premultipliedAlpha: false, powerPreference: 'high-performance' });
+    const wanted = { alpha: true, antialias: true, premultipliedAlpha: false, powerPreference: 'high-performance' };
+    const fast = canvas.getContext('webgl2', { ...wanted, failIfMajorPerformanceCaveat: true });
+    const context = fast ?? canvas.getContext('webgl2', wanted);
+    if (!context) throw new Error('There is no WebGL 2 here.');
+    this.renderer = new WebGLRenderer({ canvas, context, ...wanted });
+    this.slow = !fast;
     this.renderer.setClearColor(0, 0);
     this.renderer.info.autoReset = false;
     this.uniforms = makeUniforms();
@@ -19,7 +25,7 @@ export class Stage {
     this.scene = new Scene();
     this.pickScene = new Scene();
     this.ground = new Mesh(new PlaneGeometry(1, 1), this.materials.ground);
-    this.ground.renderOrder = 1;
+    this.ground.renderOrder = 2;
     this.scene.add(this.ground);
     this.target = new WebGLRenderTarget(1, 1);
     this.eye = new Eye(canvas, () => this.invalidate());
@@ -40,9 +46,8 @@ export class Stage {
     const before = this.solid;
     this.solid = solid;
     const u = this.uniforms;
-    [u.uParts.value, u.uWoods.value, u.uWall.value] = [solid.parts, solid.woods, solid.wall];
-    if (!this.meshes) this.makeMeshes(solid.geometry);
-    for (const mesh of Object.values(this.meshes)) mesh.geometry = solid.geometry;
+    [u.uParts.value, u.uWoods.value, u.uWall.value, u.uShadows.value] = [solid.parts, solid.woods, solid.wall, solid.shadows];
+    this.meshes ??= this.makeMeshes(solid.all);
     before?.dispose();
     this.ground.geometry.dispose();
     this.ground.geometry = new PlaneGeometry(6 * solid.radius, 6 * solid.radius).translate(0, 0, solid.bottom - 0.004 * solid.radius);
@@ -51,17 +56,19 @@ export class Stage {
     this.arrange();
   }
 
+  // The body first: what it hides of the cut faces' backs is then not drawn at all.
   makeMeshes(geometry) {
-    const add = (scene, material) => {
+    const add = (scene, material, renderOrder) => {
       const mesh = new Mesh(geometry, this.materials[material]);
       mesh.frustumCulled = false;
       mesh.matrixAutoUpdate = false;
+      mesh.renderOrder = renderOrder;
       scene.add(mesh);
       return mesh;
     };
-    this.meshes = {
-      cap: add(this.scene, 'cap'), body: add(this.scene, 'whole'),
-      pickCap: add(this.pickScene, 'pickCap'), pickBody: add(this.pickScene, 'pick'),
+    return {
+      body: add(this.scene, 'whole', 0), cap: add(this.scene, 'cap', 1),
+      pickBody: add(this.pickScene, 'pick', 0), pickCap: add(this.pickScene, 'pickCap', 1),
     };
   }
 
@@ -84,12 +91,14 @@ export class Stage {
     const across = (2 * this.measure - 1) * solid.radius;
     u.uCut.value.set(Math.cos(this.cutTurn), Math.sin(this.cutTurn), 0, -across);
     u.uSpan.value.set(solid.bottom, solid.top, solid.radius, SHADOWED[view]);
+    const seen = view === 'Whole' || cut ? solid.skin : solid.all;
+    [this.meshes.body.geometry, this.meshes.pickBody.geometry, this.meshes.cap.geometry, this.meshes.pickCap.geometry] = [seen, seen, solid.all, solid.all];
     this.meshes.cap.visible = this.meshes.pickCap.visible = cut;
     this.meshes.body.material = view === 'GlueJoints' ? this.materials.glass : cut ? this.materials.kept : this.materials.whole;
     this.meshes.pickBody.material = cut ? this.materials.pickKept : this.materials.pick;
     this.ground.visible = view === 'Whole' || view === 'PulledApart';
     const [low, high] = view === 'OneRing' ? [rings[this.ring].bottom, rings[this.ring].top] : [solid.bottom, solid.top + apart * (rings.length - 1)];
-    this.eye.fit((low + high) / 2, Math.hypot(solid.radius, (high - low) / 2));
+    this.eye.fit((low + high) / 2, solid.radius, high - low);
     this.invalidate();
   }
 
@@ -117,7 +126,7 @@ export class Stage {
     const moving = this.eye.step(now), since = now - this.last;
     this.last = now;
     // A slow machine turns a coarser picture, and draws it sharp once it rests.
-    if (since < 1000 && since > SLOW && this.scale > 0.5 && this.solid) this.rescale(0.5);
+    if (since < 1000 && (since > SLOW || this.slow) && this.scale > 0.5 && this.solid) this.rescale(0.5);
     clearTimeout(this.resting);
     if (this.scale < 1) this.resting = setTimeout(() => { this.rescale(1); this.last = 0; this.invalidate(); }, REST);
     this.draw();
@@ -143,7 +152,7 @@ export class Stage {
   // The window stands at the left of whoever looks, and above.
   light() {
     const { uniforms: u, eye } = this, side = eye.turn - 0.95;
-    u.uKey.value.set(Math.cos(side) * 0.62, Math.sin(side) * 0.62, 0.72).normalize();
+    u.uKey.value.set(Math.cos(side) * KEY.out, Math.sin(side) * KEY.out, KEY.up);
     const height = this.renderer.domElement.height, half = (eye.camera.fov * Math.PI) / 360;
     u.uPixel.value = (2 * Math.tan(half)) / height;
     const page = (2 * Math.tan(half) * eye.distance) / this.size.y;

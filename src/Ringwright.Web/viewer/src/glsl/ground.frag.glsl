@@ -10,8 +10,8 @@ out vec4 colour;
 //INCLUDE
 
 void main() {
-  float away = length(vPlace.xy), base = wallAt(uSpan.x).r;
-  float shadow = (1.0 - lit(vPlace + vec3(0.0, 0.0, 0.02 * uSpan.z), false)) * 0.62;
+  float away = length(vPlace.xy), base = texture(uWall, vec2(0.002, 0.5)).r;
+  float shadow = (1.0 - texture(uShadows, vec2(around(vPlace.xy), away / (3.0 * uSpan.z))).g) * 0.42 * uSpan.w;
   float contact = 0.55 * exp(-max(away - base, 0.0) / (0.16 * uSpan.z)) + 0.25 * exp(-max(away - base, 0.0) / (0.03 * uSpan.z));
   float fade = 1.0 - smoothstep(1.5 * uSpan.z, 2.9 * uSpan.z, away);
   colour = vec4(0.09, 0.06, 0.03, uGround * fade * (1.0 - (1.0 - shadow) * (1.0 - contact)));

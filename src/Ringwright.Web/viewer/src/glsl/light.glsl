@@ -1,45 +1,39 @@
 // Light of a quiet room: a large window, the sky's and the table's shine, and the shadow that a turned shape throws on itself.
-uniform sampler2D uWall;   // outer and inner radius over the height
-uniform vec4 uSpan;        // bottom, top, greatest radius, how much shadow
-uniform vec3 uKey;         // towards the window
+uniform sampler2D uWall;    // over the height: outer and inner radius, radius and height of the edge that hides most of the sky
+uniform sampler2D uShadows; // around from the window: light on the outside over the height, on the table over the distance
+uniform vec4 uSpan;         // bottom, top, greatest radius, how much shadow
+uniform vec3 uKey;          // towards the window
 uniform vec3 uSky;
 uniform vec3 uTable;
-uniform int uFinish;       // 0 raw, 1 oiled, 2 gloss
+uniform int uFinish;        // 0 raw, 1 oiled, 2 gloss
 
-vec2 wallAt(float z) {
-  return texture(uWall, vec2((z - uSpan.x) / (uSpan.y - uSpan.x), 0.5)).rg;
+float around(vec2 at) {
+  return (atan(at.y, at.x) - atan(uKey.y, uKey.x)) / 6.2831853;
 }
 
-// How much of the window reaches a point: along the ray, is there wall? A body of revolution needs only its radii for that.
-float lit(vec3 p, bool inside) {
-  float far = min((uSpan.y - p.z) / max(uKey.z, 0.05), 4.0 * uSpan.z);
-  float shade = 0.0;
-  for (int i = 1; i <= 9; i++) {
-    float along = far * pow(float(i) / 9.0, 1.4);
-    vec3 at = p + along * uKey;
-    vec2 wall = wallAt(at.z);
-    float away = length(at.xy), soft = 0.015 * uSpan.z + 0.16 * along;
-    float blocked = inside ? away - wall.y : wall.x - away;
-    shade = max(shade, smoothstep(-0.25 * soft, soft, blocked - 0.01 * uSpan.z));
-  }
-  return 1.0 - shade * uSpan.w;
+float upAt(float z) {
+  return clamp((z - uSpan.x) / (uSpan.y - uSpan.x), 0.002, 0.998);
 }
 
-// Share of the sky that is seen from inside a vessel at this depth below its rim: a disc from a point on its axis.
-float openness(float z, vec2 rim) {
-  float depth = max(uSpan.y - z, 0.0);
-  return rim.y * rim.y / (rim.y * rim.y + depth * depth + 1e-3);
+// How much of the window is seen from inside past that edge.
+float litInside(vec3 p, vec4 wall) {
+  vec3 out_ = p + uKey * (max(uSpan.x + wall.w - p.z, 0.0) / uKey.z);
+  float soft = 0.02 * uSpan.z + 0.10 * length(out_ - p);
+  return 1.0 - smoothstep(-soft, 0.6 * soft, length(out_.xy) - wall.z);
 }
 
 // Light thrown back by wood: diffuse, along its fibres, and from what lies on it.
 vec3 shade(vec3 colour, vec3 n, vec3 fibre, vec3 place, vec3 view, bool cut) {
   float away = length(place.xy);
-  vec2 wall = wallAt(place.z + 0.012 * uSpan.z * n.z);
+  vec4 wall = texture(uWall, vec2(upAt(place.z + 0.012 * uSpan.z * n.z), 0.5));
   bool inside = !cut && wall.y > 0.0 && away < 0.5 * (wall.x + wall.y);
-  float sun = cut ? 1.0 : lit(place + 0.01 * uSpan.z * n, inside);
+  float sun = 1.0;
+  if (uSpan.w > 0.0) sun = inside ? litInside(place, wall) : n.z > 0.9 ? 1.0 : texture(uShadows, vec2(around(place.xy), upAt(place.z))).r;
   float facing = dot(n, uKey);
   float key = smoothstep(-0.12, 1.0, facing) * sun;
-  float open = inside ? mix(1.0, openness(place.z, wallAt(uSpan.y - 0.01)), 0.72 * uSpan.w) : 1.0;
+  // Share of the sky that is seen past the edge: a disc from a point on its axis.
+  float depth = max(uSpan.x + wall.w - place.z, 0.0);
+  float open = inside ? mix(1.0, wall.z * wall.z / (wall.z * wall.z + depth * depth + 1e-3), 0.72 * uSpan.w) : 1.0;
   float low = inside ? 1.0 : mix(0.62, 1.0, smoothstep(0.0, 0.22 * uSpan.z, place.z - uSpan.x + 0.12 * uSpan.z * (n.z + 1.0)));
   vec3 room = mix(uTable, uSky, 0.5 + 0.5 * n.z) * open * low;
   if (inside) room += colour * 0.22 * (1.0 - open);
@@ -62,7 +56,7 @@ vec3 shade(vec3 colour, vec3 n, vec3 fibre, vec3 place, vec3 view, bool cut) {
     vec2 pane = vec2(dot(back, right), dot(back, up)) / max(dot(back, uKey), 1e-3);
     vec2 in_ = smoothstep(vec2(0.34, 0.44), vec2(0.28, 0.37), abs(pane)) * smoothstep(0.0, 0.012, abs(pane) - 0.008);
     float window = dot(back, uKey) > 0.0 ? in_.x * in_.y : 0.0;
-    float coat = 0.045 + 0.9 * edge;
+    float coat = 0.04 + 0.55 * edge;
     light += coat * (window * 4.2 * sun + mix(0.25, 0.75, 0.5 + 0.5 * back.z) * open) * vec3(1.0, 0.99, 0.97);
     light += 0.05 * pow(shine, 90.0) * sun;
   }
