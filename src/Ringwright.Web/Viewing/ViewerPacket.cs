@@ -24,7 +24,7 @@ internal static class ViewerPacket
     /// <exception cref="BadInputException">The rings do not fill the shape.</exception>
     public static byte[] Of(Plan plan, ViewerDetail detail)
     {
-        double tolerance = (detail == ViewerDetail.Fine ? Fine : Coarse) * plan.Rings.Max(r => r.Ring.Outside.Millimetres) / 2;
+        double tolerance = Tolerance(plan, detail);
         TurnedPiece piece = plan.Turned(tolerance);
         var mesh = TurnedMesh.Of(piece.Rings, Facets.Within(tolerance), MeshCorners.PerFace);
         int[] rings = PlannedRings(plan, piece);
@@ -44,6 +44,9 @@ internal static class ViewerPacket
         Rows(plan, piece, mesh, rings, MemoryMarshal.Cast<byte, float>(rest[(4 * PartNumbers * parts)..]));
         return bytes;
     }
+
+    /// <summary>How far facets may leave the round, mm.</summary>
+    public static double Tolerance(Plan plan, ViewerDetail detail) => (detail == ViewerDetail.Fine ? Fine : Coarse) * plan.Rings.Max(r => r.Ring.Outside.Millimetres) / 2;
 
     private static void Put(ref Span<byte> rest, ReadOnlySpan<byte> bytes)
     {

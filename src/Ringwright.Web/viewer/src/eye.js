@@ -59,7 +59,7 @@ export class Eye {
     const half = Math.tan((FIELD * Math.PI) / 360), { wide, tall } = this;
     const s = Math.sin(FACE.rise), c = Math.cos(FACE.rise);
     const up = wide * s + (tall / 2) * c, near = wide * c - (tall / 2) * s;
-    const face = Math.max(up / half + near * 0.5, wide / (half * this.aspect) + near * 0.5) * 1.12;
+    const face = Math.max(up / half + near * 0.5, wide / (half * this.aspect) + near * 0.5) * 1.16;
     const above = (wide / (half * Math.min(1, this.aspect)) + tall / 2) * 0.98;
     return Math.max(face, 0.82 * above);
   }
@@ -98,6 +98,7 @@ export class Eye {
 
   /** Brings a point in front. */
   turnTo(point) {
+    this.untouched = false;
     const to = this.spherical();
     to.theta = Math.atan2(point[1], point[0]) + Math.PI / 2;
     this.go(to);

@@ -96,7 +96,7 @@ Grain grainAt(Wood w, vec3 q, float px) {
     holes = max(holes, poreLayer(w, wander.yx + 0.3, q.x + 8.0, spacing * 1.3, early, f, px, 1)) * (1.0 - far);
   }
   float mean = w.poreShare * min(1.0, 3.0 * w.poreSize) * (w.pores > 1.5 ? 0.75 * early : 0.30);
-  dark += 0.95 * holes + mean * mix(0.25, 0.55, far);
+  dark += mix(0.30, 0.95, smoothstep(0.08, 0.24, w.poreSize)) * holes + mean * mix(0.25, 0.55, far);
 
   // Rays: thin sheets from the pith outward, seen as flecks where the surface runs along them.
   g.fleck = 0.0;

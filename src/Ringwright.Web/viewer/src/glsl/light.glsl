@@ -26,7 +26,7 @@ float litInside(vec3 p, vec4 wall) {
 vec3 shade(vec3 colour, vec3 n, vec3 fibre, vec3 place, vec3 view, bool cut) {
   float away = length(place.xy);
   vec4 wall = texture(uWall, vec2(upAt(place.z + 0.012 * uSpan.z * n.z), 0.5));
-  bool inside = !cut && wall.y > 0.0 && away < 0.5 * (wall.x + wall.y);
+  bool inside = !cut && wall.y > 0.0 && away < 0.5 * (wall.x + wall.y) && place.z < uSpan.y - 0.003 * uSpan.z;
   float sun = 1.0;
   if (uSpan.w > 0.0) sun = inside ? litInside(place, wall) : n.z > 0.9 ? 1.0 : texture(uShadows, vec2(around(place.xy), upAt(place.z))).r;
   float facing = dot(n, uKey);
@@ -36,6 +36,7 @@ vec3 shade(vec3 colour, vec3 n, vec3 fibre, vec3 place, vec3 view, bool cut) {
   float open = inside ? mix(1.0, wall.z * wall.z / (wall.z * wall.z + depth * depth + 1e-3), 0.72 * uSpan.w) : 1.0;
   float low = inside ? 1.0 : mix(0.62, 1.0, smoothstep(0.0, 0.22 * uSpan.z, place.z - uSpan.x + 0.12 * uSpan.z * (n.z + 1.0)));
   vec3 room = mix(uTable, uSky, 0.5 + 0.5 * n.z) * open * low;
+  if (cut) room *= 1.25;
   if (inside) room += colour * 0.22 * (1.0 - open);
 
   if (uFinish == 0) colour = mix(colour, vec3(dot(colour, vec3(0.3, 0.59, 0.11))), 0.10) * 1.06;
@@ -45,7 +46,7 @@ vec3 shade(vec3 colour, vec3 n, vec3 fibre, vec3 place, vec3 view, bool cut) {
   float along = dot(fibre, half_);
   float satin = pow(max(1.0 - along * along, 0.0), 14.0) * max(facing, 0.0) * sun;
   float gain = uFinish == 0 ? 0.10 : uFinish == 1 ? 0.24 : 0.30;
-  vec3 light = colour * (room + vec3(1.02, 0.98, 0.91) * (0.80 - 0.35 * gain) * key + vec3(1.0, 0.95, 0.85) * gain * satin);
+  vec3 light = colour * (room + vec3(1.02, 0.98, 0.91) * (0.90 - 0.35 * gain) * key + vec3(1.0, 0.95, 0.85) * gain * satin);
 
   float edge = pow(1.0 - max(dot(n, view), 0.0), 5.0);
   float shine = max(dot(n, half_), 0.0);

@@ -87,8 +87,9 @@ void main() {
   vec3 light = shade(surface, n, fibre, place, view, cut);
   colour = vec4(encode(light), 1.0);
   if (vKind.x == uPicked) {
-    colour.rgb = mix(colour.rgb, mix(colour.rgb, vec3(1.0), 0.12), 1.0);
-    colour.rgb = mix(colour.rgb, uAccent, joint(planes, strip, 2.6));
+    // Light within dark, so that it is seen on every wood.
+    colour.rgb = mix(colour.rgb, vec3(0.07, 0.05, 0.03), joint(planes, strip, 4.6));
+    colour.rgb = mix(colour.rgb, uAccent, joint(planes, strip, 3.0));
   }
 #endif
 }
