@@ -26,6 +26,7 @@ public class ViewerTests(BrowserFixture fixture)
           const at = stage.eye.camera.position.clone().set(x, y, z).project(stage.eye.camera);
           return { x: box.left + (at.x + 1) / 2 * box.width, y: box.top + (1 - at.y) / 2 * box.height };
         };
+        null;
         """;
 
     [Fact]
@@ -120,7 +121,11 @@ public class ViewerTests(BrowserFixture fixture)
         ILocator pictures = open.Page.Locator(".viewer-flat img");
         await Expect(pictures).ToHaveCountAsync(2);
         await Expect(pictures.First).ToBeVisibleAsync();
-        await open.Page.WaitForFunctionAsync("[...document.querySelectorAll('.viewer-flat img')].every(i => i.naturalWidth > 0)");
+        foreach (ILocator picture in await pictures.AllAsync())
+        {
+            await Expect(picture).ToHaveJSPropertyAsync("complete", true);
+            Assert.True(await picture.EvaluateAsync<int>("i => i.naturalWidth") > 0);
+        }
     }
 
     [Theory]

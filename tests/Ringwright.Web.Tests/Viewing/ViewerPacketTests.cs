@@ -70,7 +70,7 @@ public class ViewerPacketTests
 
         double wanted = mass.Whole.OuterArea + mass.Whole.InnerArea + ends;
         Assert.InRange(seen / wanted, 0.99, 1.01);
-        Assert.True(packet.Triangles.Length > 1.5 * packet.Seen);
+        Assert.True(packet.Triangles.Length > 1.3 * packet.Seen);
     }
 
     [Fact]
