@@ -1,6 +1,8 @@
 using Ringwright.Cli.Commands;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
+using Ringwright.Store;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -28,6 +30,11 @@ public static class CommandLine
             return ExitCode.BadInput;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            complaints.WriteLine(e.Message);
+            return ExitCode.FileFault;
+        }
+        catch (StoreException e)
         {
             complaints.WriteLine(e.Message);
             return ExitCode.FileFault;
@@ -75,9 +82,18 @@ public static class CommandLine
             config.AddCommand<PatternCommand>("pattern")
                 .WithDescription("Give every segment its wood: spirals, diamonds and the like from numbers, or a picture.")
                 .WithExample("pattern", "examples/feature-bowl.json", "--lay", "\"spiral maple,walnut 1\"");
+            config.AddCommand<MillingCommand>("milling")
+                .WithDescription("From rough wood to the strips of the whole piece: thicknesses, widths, passes, and how exact they must be.")
+                .WithExample("milling", "examples/feature-bowl.json");
+            config.AddCommand<GlueCommand>("glue")
+                .WithDescription("How each ring and the stack are glued: parts, clamps, marks to line up, and the quickest order of it all.")
+                .WithExample("glue", "examples/feature-bowl.json", "--picture", "glue.svg");
             config.AddCommand<SolidCommand>("solid")
                 .WithDescription("The turned piece as a solid: volumes, walls, and files for a viewer or printer.")
                 .WithExample("solid", "examples/feature-bowl.json", "--out", "bowl.glb");
+            config.AddCommand<TemplatesCommand>("templates")
+                .WithDescription("Shapes at true scale: wedges, rings, profile cards, plates and guides, on paper (PDF) or for a laser or router (SVG, DXF).")
+                .WithExample("templates", "examples/feature-bowl.json", "--out", "out", "--kinds", "outside,inside,stack");
             config.AddCommand<SimulateCommand>("simulate")
                 .WithDescription("Saw one board in simulation with the errors of the shop: every wedge as it comes out.")
                 .WithExample("simulate", "examples/two-wood-disc.json");
@@ -91,12 +107,23 @@ public static class CommandLine
             config.AddCommand<ChooseCommand>("choose")
                 .WithDescription("Which of the measured wedges to glue, in which order, for the least gap.")
                 .WithExample("choose", "examples/caliper-readings.csv", "--segments", "12", "--depth", "\"8 mm\"", "--radius", "\"9.5 mm\"", "--woods", "maple,padauk");
+            config.AddCommand<BoardsCommand>("boards")
+                .WithDescription("Which board gives which strip and in which order to saw, or what is short; without a rack, what to buy.")
+                .WithExample("boards", "examples/two-wood-disc.json", "--rack", "examples/small-rack.json");
             config.AddCommand<ReachCommand>("reach")
                 .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
                 .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");
+            config.AddCommand<LatheCommand>("lathe")
+                .WithDescription("The work at the lathe: holding, boring, the wall after each pass, speeds, order of work.")
+                .WithExample("lathe", "examples/feature-bowl.json", "--picture", "lathe.svg");
             config.AddCommand<LearnCommand>("learn")
                 .WithDescription("What a record of real runs says of these hands; the next plan uses it.")
                 .WithExample("learn", "examples/bench-record.json", "--shop", "examples/small-shop.json");
+            var kept = new KeptData(console);
+            config.AddBranch("pieces", branch => PieceCommands.AddTo(branch, kept));
+            config.AddBranch("shops", branch => ShopCommands.AddTo(branch, kept));
+            config.AddBranch("rack", branch => RackCommands.AddTo(branch, kept));
+            config.AddBranch("record", branch => RecordCommands.AddTo(branch, kept));
         });
         return app;
     }

@@ -1,11 +1,11 @@
 using Ringwright.Core;
+using Ringwright.Store;
 using Ringwright.Web;
-using Ringwright.Web.Saving;
 
 try
 {
     StartOptions options = StartOptions.Read(args);
-    WebApplication app = WebServer.Build(options.FreePort(), DataFolder.Usual());
+    WebApplication app = WebServer.Build(options.FreePort(), UserFolder.Usual());
     await app.StartAsync();
     string address = app.Urls.First();
     Console.WriteLine($"Ringwright is open at {address} (this machine only). Ctrl+C ends it.");

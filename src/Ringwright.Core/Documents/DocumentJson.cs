@@ -1,10 +1,11 @@
 using System.Text.Json;
+using Ringwright.Core.Boards;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Documents;
 
 /// <summary>
-/// Reads and writes the JSON text of pieces and shops. Reading is strict and answers with one sentence that names the
+/// Reads and writes the JSON text of pieces, shops, records and racks. Reading is strict and answers with one sentence that names the
 /// field and the line; fields of newer or other programs are kept. Writing what was read gives the same data back.
 /// </summary>
 public static class DocumentJson
@@ -25,6 +26,7 @@ public static class DocumentJson
             new LengthConverter(),
             new AngleConverter(),
             new TemperatureConverter(),
+            new DurationConverter(),
             new WholeNumberConverter(),
             new NumberConverter(),
             new TextConverter(),
@@ -63,6 +65,18 @@ public static class DocumentJson
         return log;
     }
 
+    /// <summary>Reads and checks a rack.</summary>
+    /// <exception cref="BadInputException">Not JSON, another format, a newer version, a field that is missing or wrong.</exception>
+    public static Rack ReadRack(string json)
+    {
+        Rack rack = Read<Rack>(json, Rack.FormatName, Rack.CurrentVersion);
+        RackCheck.Check(rack);
+        return rack;
+    }
+
+    /// <summary>The rack as JSON text, ending with a line feed.</summary>
+    public static string Write(Rack rack) => Write(rack, Rack.FormatName, Rack.CurrentVersion);
+
     /// <summary>The record as JSON text, ending with a line feed.</summary>
     public static string Write(RunLog log) => Write(log, RunLog.FormatName, RunLog.CurrentVersion);
 
@@ -76,7 +90,7 @@ public static class DocumentJson
     {
         ArgumentNullException.ThrowIfNull(json);
         if (json.Length > LargestText)
-            throw new BadInputException("file", $"it holds {json.Length / (1024 * 1024)} million characters", "a piece or shop file has at most 16 million");
+            throw new BadInputException("file", $"it holds {json.Length / (1024 * 1024)} million characters", "a file of Ringwright's has at most 16 million");
         try
         {
             JsonHead.Check(json, format, newest);

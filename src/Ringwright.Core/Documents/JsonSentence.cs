@@ -14,7 +14,7 @@ internal static partial class JsonSentence
         string place = Place(e);
         string message = e.Message;
         if (message.Contains("missing required properties", StringComparison.Ordinal))
-            return new(place, $"the field {string.Join(" and ", Quoted().Matches(message).Skip(1).Select(m => m.Groups[1].Value))} is missing", "every piece needs it");
+            return new(place, $"the field {string.Join(" and ", Quoted().Matches(message).Skip(1).Select(m => m.Groups[1].Value))} is missing", "it cannot be left out");
         if (message.Contains("polymorphic", StringComparison.OrdinalIgnoreCase) || message.Contains("type discriminator", StringComparison.Ordinal))
             return message.Contains(nameof(Inside), StringComparison.Ordinal)
                 ? new(place, "what is hollow is missing or unknown", "\"hollow\" is \"wall\", \"bore\" or \"drawn\"")

@@ -49,6 +49,21 @@ internal sealed class TemperatureConverter : JsonConverter<Temperature>
     public override void Write(Utf8JsonWriter writer, Temperature value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
 }
 
+/// <summary>Reads and writes a <see cref="Duration"/> as text with its units.</summary>
+internal sealed class DurationConverter : JsonConverter<Duration>
+{
+    public override Duration Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        if (reader.TokenType != JsonTokenType.String)
+            throw new JsonException(Found.Instead(ref reader, "a time with its unit in quotes, such as \"10 min\" or \"1 h 30 min\""));
+        return Duration.TryParse(reader.GetString(), out Duration duration, out ParseError? error)
+            ? duration
+            : throw new JsonException(error.Sentence);
+    }
+
+    public override void Write(Utf8JsonWriter writer, Duration value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
+}
+
 /// <summary>Reads a whole number, with a sentence when it is none.</summary>
 internal sealed class WholeNumberConverter : JsonConverter<int>
 {

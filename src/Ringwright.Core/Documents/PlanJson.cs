@@ -17,12 +17,16 @@ public static class PlanJson
         json.WriteString("piece", plan.Piece.Name);
         json.WriteString("shop", plan.Shop.Name);
         json.WriteString("verdict", plan.Verdict.In(style));
-        json.WriteStartArray("figures");
-        foreach (Figure figure in plan.Figures) WriteFigure(json, figure, style);
-        json.WriteEndArray();
+        WriteFigures(json, plan.Figures, style);
         json.WriteStartArray("rings");
         foreach (RingPlan ring in plan.Rings) WriteRing(json, ring, style);
         json.WriteEndArray();
+        json.WriteStartObject("milling");
+        MillingJson.Write(json, MillingPlan.Of(plan), style);
+        json.WriteEndObject();
+        json.WriteStartObject("glue");
+        GlueJson.Write(json, GluePlan.Of(plan), style);
+        json.WriteEndObject();
     });
 
     /// <summary>The unit a figure's value is written in.</summary>
@@ -39,6 +43,7 @@ public static class PlanJson
         Quantity.Density => "kg/m³",
         Quantity.Unbalance => "g·mm",
         Quantity.Force => "N",
+        Quantity.Time => "min",
         _ => "1",
     };
 
@@ -46,9 +51,7 @@ public static class PlanJson
     {
         json.WriteStartObject();
         json.WriteString("name", ring.Ring.Name);
-        json.WriteStartArray("figures");
-        foreach (Figure figure in ring.Figures) WriteFigure(json, figure, style);
-        json.WriteEndArray();
+        WriteFigures(json, ring.Figures, style);
         WriteWoods(json, ring);
         json.WriteStartArray("order");
         IEnumerable<string> order = ring.Spacers.IsEmpty && ring.Lamination is null ? Enumerable.Range(0, ring.Ring.Around).Select(ring.Ring.WoodOf) : ring.Layout.Select(l => l.Wood);
@@ -61,7 +64,16 @@ public static class PlanJson
         json.WriteEndObject();
     }
 
-    private static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
+    /// <summary>Writes figures with their reasons as the field <c>figures</c>.</summary>
+    internal static void WriteFigures(Utf8JsonWriter json, IEnumerable<Figure> figures, MeasureStyle style)
+    {
+        json.WriteStartArray("figures");
+        foreach (Figure figure in figures) WriteFigure(json, figure, style);
+        json.WriteEndArray();
+    }
+
+    /// <summary>One figure with its reason, as an element of an array.</summary>
+    public static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
     {
         json.WriteStartObject();
         json.WriteString("name", figure.Name);
@@ -148,7 +160,8 @@ public static class PlanJson
         json.WriteNumber("leftOver", wood.LeftOver);
     }
 
-    private static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    /// <summary>Texts as an array.</summary>
+    public static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {
         json.WriteStartArray(name);
         foreach (string text in texts) json.WriteStringValue(text);

@@ -40,19 +40,21 @@ public static class ShopCheck
         Between("hands.minutesPerFace", shop.Hands.MinutesPerFace, 0, 60);
         Between("wanted.confidence", shop.Wanted.Confidence, 0.5, 0.9999);
         TimberCheck.Check(shop);
+        LatheCheck.Check(shop.Lathe);
+        GlueCheck.Check(shop);
     }
 
-    private static void Between(string field, Length length, double least, double most)
+    internal static void Between(string field, Length length, double least, double most)
     {
         if (length.Millimetres < least || length.Millimetres > most) throw Refuse(field, length.Written, least, most, " mm");
     }
 
-    private static void Between(string field, Angle angle, double least, double most)
+    internal static void Between(string field, Angle angle, double least, double most)
     {
         if (angle.Degrees < least || angle.Degrees > most) throw Refuse(field, angle.Written, least, most, "°");
     }
 
-    private static void Between(string field, double value, double least, double most)
+    internal static void Between(string field, double value, double least, double most)
     {
         if (!(value >= least && value <= most)) throw Refuse(field, value.ToString("R", CultureInfo.InvariantCulture), least, most, "");
     }

@@ -59,6 +59,7 @@ public sealed record MeasureStyle
         Quantity.Density => Unit == LengthUnit.Millimetre ? Number(value, 0) + " kg/m³" : Number(value * PoundsPerCubicFoot, 1) + " lb/ft³",
         Quantity.Unbalance => Unit == LengthUnit.Millimetre ? Number(value, 1) + " g·mm" : Number(value / (GramsPerOunce * MillimetresPerInch), 3) + " oz·in",
         Quantity.Force => Unit == LengthUnit.Millimetre ? Number(value, 2) + " N" : Number(value / NewtonsPerPound, 2) + " lbf",
+        Quantity.Time => Duration.Print(value),
         _ => Number(value, 4),
     };
 

@@ -45,6 +45,9 @@ public enum Quantity
     /// <summary>A force in N.</summary>
     Force,
 
+    /// <summary>A time in minutes.</summary>
+    Time,
+
     /// <summary>A number without unit.</summary>
     Ratio,
 }

@@ -44,6 +44,18 @@ public sealed record Shop
     /// <summary>What the glued joints hold.</summary>
     public GlueJoint Joint { get; init; } = new();
 
+    /// <summary>The lathe and how it is used.</summary>
+    public Lathe Lathe { get; init; } = new();
+
+    /// <summary>The glue.</summary>
+    public Adhesive Adhesive { get; init; } = new();
+
+    /// <summary>What there is to glue with.</summary>
+    public Gluing Gluing { get; init; } = new();
+
+    /// <summary>From rough wood to strips.</summary>
+    public Milling Milling { get; init; } = new();
+
     /// <summary>Woods of the shop's own, laid over the table; absent when there are none.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableArray<OwnWood>? Species { get; init; }
@@ -65,6 +77,9 @@ public sealed record Shop
         Sanding = new() { PerFace = Length.Parse("0.002 in"), Unevenness = Length.Parse("0.0004 in"), Flattening = Length.Parse("0.01 in") },
         Wanted = new() { JointGap = Length.Parse("0.004 in"), Allowance = Length.Parse("1/16 in"), LeastRimEdge = Length.Parse("1/16 in"), BoreWander = Length.Parse("1/64 in") },
         Climate = Climate.InFahrenheit,
+        Lathe = new() { RoughCut = Length.Parse("1/16 in"), FinishAllowance = Length.Parse("1/16 in") },
+        Gluing = new() { HollowingReach = Length.Parse("8 in") },
+        Milling = Milling.InInches,
     };
 }
 

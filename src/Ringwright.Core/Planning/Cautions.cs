@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Timber;
 
 namespace Ringwright.Core.Planning;
 
 /// <summary>The usual cautions for the work at hand. Common practice; the machine's manual and local rules come first.</summary>
 public static class Cautions
 {
-    private const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
+    internal const string Manual = "The manuals of your machines, local codes and licensed practice come before anything printed here.";
 
     /// <summary>All cautions for the work that <paramref name="plan"/> asks for, each once.</summary>
     public static ImmutableArray<string> For(Plan plan)
@@ -18,8 +19,17 @@ public static class Cautions
             .. plan.Rings.Any(r => r.Board is not null) ? ForTiltedRings : [],
             .. plan.Rings.Any(r => r.Ring is SolidLayer { IsVeneer: false }) ? ForRounds : [],
             .. plan.Rings.Any(r => r.Ring is SolidLayer { IsVeneer: true }) ? ForVeneer : [],
+            .. ForWoods(plan.Shop, plan.Rings.SelectMany(r => r.Layout).Select(s => s.Wood)),
         ];
         return [.. all.Where(c => c != Manual).Distinct(), Manual];
+    }
+
+    /// <summary>What the dust of these woods may do beyond the usual, a line for each that is known for it. Never complete.</summary>
+    public static IEnumerable<string> ForWoods(Shop shop, IEnumerable<string> woods)
+    {
+        SpeciesTable species = SpeciesTable.For(shop);
+        return woods.Distinct(StringComparer.OrdinalIgnoreCase).Select(species.FindOrAssume).Where(w => w.Caution.Length > 0)
+            .Select(w => $"{char.ToUpperInvariant(w.Name[0])}{w.Name[1..]}: {w.Caution.TrimEnd('.')}.").Distinct();
     }
 
     /// <summary>Cautions for sawing a round out of a board.</summary>
@@ -43,12 +53,44 @@ public static class Cautions
         Manual,
     ];
 
+    /// <summary>Cautions for turning a glued stack.</summary>
+    public static ImmutableArray<string> ForLathe { get; } =
+    [
+        "Look at every joint before mounting and again when the work is round. Never turn work with an open joint, a crack or glue that has not cured.",
+        "Full face shield, no loose sleeves, cuffs, gloves, cords or long hair; stand out of the line of the rim when the lathe starts.",
+        "Turn the work by hand once around before the motor runs; move the rest only when it stands still, and set it close to the wood.",
+        "Start at the slowest speed and speed up only while nothing shakes. The lathe's plate, the chuck's manual and the lower of the printed speeds hold.",
+        "Jaws: check them again after the first cuts and after every pause; tailstock up wherever it can be.",
+        "Sand with the rest out of the way and the paper below the work; extract the dust at the lathe and wear a mask.",
+        Manual,
+    ];
+
     /// <summary>Cautions for cutting and pressing veneer.</summary>
     public static ImmutableArray<string> ForVeneer { get; } =
     [
         "Knife: sharp, along a template that is held down with clamps, drawn past the body, the other hand behind the cut.",
         "Several light strokes; at the end of the grain cut towards the middle, or the edge splits off.",
         "Glue: read its sheet, air the room, gloves where it asks for them.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for planing and ripping.</summary>
+    public static ImmutableArray<string> ForMilling { get; } =
+    [
+        "Jointer and planer: no board shorter or thinner than the manual allows, knots and nails out, push blocks on the jointer, never a hand over the cutters, never two boards of unequal thickness beside each other.",
+        "Ripping: splitter, guard and push stick; one edge straight and against the fence; stand beside the board's line, for a strip that is pinched comes back.",
+        "Wide boards cup and narrow ones bow when they are ripped: let them rest a day, then take the last cut.",
+        "Fine dust harms: extract it at the machine and wear a mask; hearing protection at the planer.",
+        Manual,
+    ];
+
+    /// <summary>Cautions for gluing, flattening and stacking.</summary>
+    public static ImmutableArray<string> ForGluing { get; } =
+    [
+        "Glue: read its sheet, air the room, gloves where it asks for them; its times hold for the warmth and moisture it names.",
+        "Band clamps slip off low rings: hold the band with a block while you tighten, fingers out of the joint.",
+        "Flattening a ring on a drum or disc: on a carrier with an edge around it, never loose; a ring that is not cured can burst.",
+        "Lathe: nothing turns before the cure time is over and every joint is closed; then face shield on, by hand first, slow, out of the line of the rim.",
         Manual,
     ];
 

@@ -50,6 +50,9 @@ internal sealed class FigureBook
     public double AddFound(string name, string label, double value, Quantity quantity, string method, string symbols, string reason, string source = Sources.Geometry) =>
         Enter(name, label, value, quantity, new(method, source, reason, false, Inputs(symbols)));
 
+    /// <summary>Enters a figure of another book as it is.</summary>
+    public void Take(Figure figure) => _figures.Add(figure);
+
     private double Enter(string name, string label, double value, Quantity quantity, Why why)
     {
         _figures.Add(new(name + Suffix, label + LabelSuffix, value, quantity, why) { Batch = Batch });

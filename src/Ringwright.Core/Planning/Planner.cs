@@ -21,7 +21,9 @@ public static class Planner
         if (form is not null) rings = ShapeFindings.Add(rings, form, piece);
         var timber = new TimberPlan(shop);
         rings = timber.Add(rings);
-        var plan = new Plan(piece, shop, rings, form, PieceFigures.Of(rings, form, timber), Verdicts.Of(rings));
+        var plan = new Plan(piece, shop, rings, form, PieceFigures.Of(rings, form, timber), Sentence.Of(""));
+        rings = LatheFindings.Add(plan);
+        plan = plan with { Rings = rings, Verdict = Verdicts.Of(rings) };
         return plan with { Figures = plan.Figures.AddRange(SpeedFigures.Balance(plan, timber)) };
     }
 

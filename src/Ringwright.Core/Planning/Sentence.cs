@@ -21,6 +21,9 @@ public readonly record struct Measured(double Value, Quantity Quantity)
     /// <summary>A small angle in radians.</summary>
     public static Measured FineAngle(double radians) => new(radians, Quantity.FineAngle);
 
+    /// <summary>A time in minutes.</summary>
+    public static Measured Time(double minutes) => new(minutes, Quantity.Time);
+
     /// <summary>A whole number.</summary>
     public static Measured Count(int count) => new(count, Quantity.Count);
 

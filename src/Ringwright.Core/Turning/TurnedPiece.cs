@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
-using Ringwright.Core.Measures;
-using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
-using Ringwright.Core.Rings;
 
 namespace Ringwright.Core.Turning;
 
@@ -20,42 +17,9 @@ public sealed record TurnedPiece(ImmutableArray<TurnedRing> Rings, ImmutableArra
         ImmutableArray<string> woods = [.. plan.Rings.SelectMany(r => r.Layout).Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)];
         var numbers = woods.Select((wood, i) => (wood, i)).ToDictionary(p => p.wood, p => p.i, StringComparer.OrdinalIgnoreCase);
         var rings = ImmutableArray.CreateBuilder<TurnedRing>(plan.Rings.Length);
-        double z = 0;
-        foreach (RingPlan ring in plan.Rings)
-        {
-            double top = z + ring.Ring.Thickness.Millimetres;
-            double bottom = z;
-            z = top;
-            // What lies above or below the shape is turned away.
-            (double From, double To)? part = plan.Form is null ? (bottom, top) : Sizing.Within(plan.Form, bottom, top);
-            if (part is not { } heights) continue;
-            WallSection walls = section?.Invoke(heights.From, heights.To) ?? Straight(ring, bottom, top);
-            rings.Add(new(walls, [.. ring.Layout.Select(s => Lift(s, numbers[s.Wood], bottom))]));
-        }
-
+        foreach (StackedRing ring in StackedRing.Of(plan, section))
+            if (ring.Section is WallSection walls) rings.Add(new(walls, [.. ring.Plan.Layout.Select(s => Lift(s, numbers[s.Wood], ring.Bottom))]));
         return new(rings.ToImmutable(), woods);
-    }
-
-    // The wall leans with staves: its sizes are those outside at their wider end and inside at their narrower one.
-    private static WallSection Straight(RingPlan ring, double bottom, double top)
-    {
-        double outer = ring.Ring.Outside.Millimetres / 2;
-        double inner = ring.Ring switch
-        {
-            WedgeDisc { Bore: Length bore } => bore.Millimetres / 2,
-            IHollowRing { InnerDiameter: Length inside } => inside.Millimetres / 2,
-            WedgeDisc => OpeningRadius(ring),
-            _ => 0,
-        };
-        double lean = ring.Stave is StaveGeometry stave ? (top - bottom) * Math.Tan(stave.Lean) : 0;
-        return new([new(bottom, outer - Math.Max(0, lean), inner + Math.Max(0, -lean)), new(top, outer - Math.Max(0, -lean), inner + Math.Max(0, lean))]);
-    }
-
-    // The opening between flat tips has corners; a round one of the same area stands for it.
-    private static double OpeningRadius(RingPlan ring)
-    {
-        double apothem = Math.Max(0, ring.Glued.InnerApothem);
-        return apothem * Math.Sqrt(ring.Ring.Around * Math.Tan(ring.Glued.HalfAngle) / Math.PI);
     }
 
     // From the ring's own heights to the piece's.

@@ -9,6 +9,6 @@ internal static class StepsSheet
 {
     public static void Add(Packet packet, RingJob job) => packet.Flow(job.SheetName("order of work"), "–", [
         new Section("In this order", new ListBlock(ListMark.Number, [.. job.Ring.Steps.Select(s => s.In(job.Style))], RingJob.Words)),
-        new Section("Take care", new ListBlock(ListMark.Caution, Cautions.For(job.Shop.Sled.Kind))),
+        new Section("Take care", new ListBlock(ListMark.Caution, [.. Cautions.ForWoods(job.Shop, job.Whole.Layout.Select(s => s.Wood)), .. Cautions.For(job.Shop.Sled.Kind)])),
     ]);
 }

@@ -1,6 +1,7 @@
 using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
+using Ringwright.Store.Files;
 using Ringwright.Web.Bench;
 
 namespace Ringwright.Web.Saving;
@@ -18,11 +19,6 @@ internal sealed class DataFolder(string path) : IDisposable
 
     /// <summary>Where it is.</summary>
     public string Path { get; } = path;
-
-    /// <summary>The folder named by RINGWRIGHT_DATA, otherwise the one for this user's programs.</summary>
-    public static string Usual() => Environment.GetEnvironmentVariable("RINGWRIGHT_DATA") is { Length: > 0 } named
-        ? System.IO.Path.GetFullPath(named)
-        : System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "Ringwright");
 
     /// <summary>Makes the folder and keeps other Ringwrights out of it. Answers with a sentence when that cannot be.</summary>
     public string? Claim()
@@ -55,9 +51,9 @@ internal sealed class DataFolder(string path) : IDisposable
     /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
     public void Save(Sheet sheet)
     {
-        AtomicFile.Write(In(DraftFile), DraftJson.Write(sheet));
-        AtomicFile.Write(In(PieceFile), DocumentJson.Write(sheet.Good.Piece));
-        AtomicFile.Write(In(ShopFile), DocumentJson.Write(sheet.Good.Shop));
+        SafeFile.Write(In(DraftFile), DraftJson.Write(sheet));
+        SafeFile.Write(In(PieceFile), DocumentJson.Write(sheet.Good.Piece));
+        SafeFile.Write(In(ShopFile), DocumentJson.Write(sheet.Good.Shop));
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
+using Ringwright.Core.Boards;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
 
@@ -13,6 +14,8 @@ public class SchemaTests
     private static readonly JsonSchema ShopSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/shop-1.schema.json")));
 
     private static readonly JsonSchema RecordSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/record-1.schema.json")));
+
+    private static readonly JsonSchema RackSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/rack-1.schema.json")));
 
     public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Root, "examples"), "*.json").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
@@ -39,6 +42,20 @@ public class SchemaTests
         Assert.False(IsValid(PieceSchema, text.Replace(good, bad, StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("\"620 mm\"", "\"0 mm\"")]
+    [InlineData("\"620 mm\"", "620")]
+    [InlineData("\"moisture\": 8.2", "\"moisture\": 0")]
+    [InlineData("\"wood\": \"maple\", ", "")]
+    public void The_schema_of_racks_refuses_what_the_reader_refuses(string good, string bad)
+    {
+        string text = File.ReadAllText(Path.Combine(Root, "examples/small-rack.json"));
+        Assert.Contains(good, text, StringComparison.Ordinal);
+        string changed = text.Replace(good, bad, StringComparison.Ordinal);
+        Assert.False(IsValid(RackSchema, changed));
+        Assert.Throws<BadInputException>(() => DocumentJson.ReadRack(changed));
+    }
+
     [Fact]
     public void The_schema_names_every_field_that_is_written()
     {
@@ -58,6 +75,7 @@ public class SchemaTests
         Piece.FormatName => (PieceSchema, t => DocumentJson.Write(DocumentJson.ReadPiece(t))),
         Shop.FormatName => (ShopSchema, t => DocumentJson.Write(DocumentJson.ReadShop(t))),
         RunLog.FormatName => (RecordSchema, t => DocumentJson.Write(DocumentJson.ReadRunLog(t))),
+        Rack.FormatName => (RackSchema, t => DocumentJson.Write(DocumentJson.ReadRack(t))),
         string other => throw new InvalidOperationException($"No schema for {other}."),
     };
 

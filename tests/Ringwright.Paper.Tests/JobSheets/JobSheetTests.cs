@@ -30,14 +30,14 @@ public class JobSheetTests
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void The_examples_take_six_sheets_on_either_paper_and_in_either_unit(SledKind kind)
+    public void The_examples_take_six_sheets_and_two_for_gluing_on_either_paper_and_in_either_unit(SledKind kind)
     {
         foreach (PaperSize paper in new[] { PaperSize.A4, PaperSize.Letter })
         {
             foreach (MeasureStyle style in new[] { MeasureStyle.Millimetres, MeasureStyle.InchFractions, MeasureStyle.InchDecimals })
             {
-                Assert.Equal(6, JobSheet.Packet(Example.PlanOf(Example.Disc, kind), style, paper, Date).Sheets.Count);
-                Assert.Equal(6, JobSheet.Packet(Example.PlanOf(Example.Open, kind), style, paper, Date).Sheets.Count);
+                Assert.Equal(8, JobSheet.Packet(Example.PlanOf(Example.Disc, kind), style, paper, Date).Sheets.Count);
+                Assert.Equal(8, JobSheet.Packet(Example.PlanOf(Example.Open, kind), style, paper, Date).Sheets.Count);
             }
         }
     }
@@ -97,8 +97,11 @@ public class JobSheetTests
         Plan plan = Planner.Plan(
             new() { Name = "Two", Rings = [Example.Disc, Example.Open] }, Shop.Starting with { Boards = new() { Length = AnyPlan.Mm(3000) } });
         string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name)];
-        Assert.Equal(13, names.Length);
-        Assert.Equal(names.Length, names.Distinct().Count());
+        Assert.Equal(["The whole piece", "Take care"], names[..2]);
+        Assert.Equal("Record", names[^1]);
+        string[] ofRings = [.. names.Where(n => plan.Rings.Any(r => n.StartsWith(r.Ring.Name + ": ", StringComparison.Ordinal)))];
+        Assert.Equal(12, ofRings.Length);
+        Assert.Equal(ofRings.Length, ofRings.Distinct().Count());
     }
 
     // The lines of the pages run together, so that broken sentences are whole again.

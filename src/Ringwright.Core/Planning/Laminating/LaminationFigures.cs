@@ -86,6 +86,14 @@ internal static class LaminationFigures
             "The stack is ripped to the width of the board once its edges are planed.", Sources.OwnRule);
     }
 
+    /// <summary>How often the strips are repeated in each laminated board; together they are the figure lamination-repeats.</summary>
+    public static IEnumerable<int> RepeatsOfBoards(Lamination board, RingPlan ring)
+    {
+        WoodNeed need = ring.Woods[0];
+        int onOne = (int)ring["wedges-per-board"].Value;
+        for (int left = need.ToSaw; left > 0; left -= onOne) yield return (int)Repeats(ring.Strip.LengthFor(Math.Min(left, onOne)), board);
+    }
+
     private static double Repeats(double length, Lamination bare) =>
         Math.Ceiling(((length * Math.Cos(bare.Angle)) + ((bare.Thickness + (2 * PerFace)) * Math.Sin(Math.Abs(bare.Angle)))) / bare.Repeat);
 

@@ -2,10 +2,10 @@ using System.Text;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
 
-namespace Ringwright.Cli.Output;
+namespace Ringwright.Store.Files;
 
 /// <summary>Reads files within a bound and writes them whole or not at all.</summary>
-internal static class SafeFile
+public static class SafeFile
 {
     /// <summary>The text of <paramref name="path"/>.</summary>
     /// <exception cref="BadInputException">The file is missing, too large, or not text in UTF-8.</exception>
@@ -34,7 +34,12 @@ internal static class SafeFile
         return File.ReadAllBytes(path);
     }
 
-    /// <summary>Writes <paramref name="bytes"/> to a file beside the target and then puts it in place, so that a fault leaves the old file.</summary>
+    /// <summary>
+    /// Writes <paramref name="bytes"/> to a file beside the target, flushes it to the disk and puts it in place, so that a reader,
+    /// or a killed process, only ever sees the old content or the new one.
+    /// </summary>
+    /// <exception cref="IOException">The disk refuses; the old file is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
     public static void Write(string path, ReadOnlySpan<byte> bytes)
     {
         string full = Path.GetFullPath(path);
@@ -50,5 +55,7 @@ internal static class SafeFile
     }
 
     /// <summary>Writes text in UTF-8, whole or not at all.</summary>
+    /// <exception cref="IOException">The disk refuses; the old file is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
     public static void Write(string path, string text) => Write(path, Encoding.UTF8.GetBytes(text));
 }

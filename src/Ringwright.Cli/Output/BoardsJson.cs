@@ -1,0 +1,117 @@
+using System.Text.Json;
+using Ringwright.Core.Boards;
+using Ringwright.Core.Measures;
+
+namespace Ringwright.Cli.Output;
+
+/// <summary>Which board gives which strip, and what to buy, as JSON: lengths in mm.</summary>
+internal static class BoardsJson
+{
+    public static void Write(Utf8JsonWriter json, CuttingPlan plan, MeasureStyle style)
+    {
+        json.WriteString("says", BoardsText.Verdict(plan));
+        Proof(json, "short", plan.Short);
+        Proof(json, "boardsForRings", plan.Colours);
+        Proof(json, "wood", plan.Wood);
+        Array(json, "shortages", plan.Shortages, s =>
+        {
+            json.WriteString("ring", s.Demand.Ring);
+            json.WriteString("wood", s.Demand.Wood);
+            json.WriteNumber("missing", s.Missing);
+            json.WriteNumber("spares", s.Spares);
+            json.WriteString("cause", JsonNamingPolicy.CamelCase.ConvertName(s.Cause.ToString()));
+            json.WriteNumber("moreLength", s.MoreLength);
+            json.WriteString("says", s.Sentence.In(style));
+            json.WriteString("buy", s.Buy.Sentence.In(style));
+        });
+        Array(json, "boards", CuttingSteps.Of(plan).Zip(plan.Boards), b =>
+        {
+            json.WriteString("label", b.First.Board.Label);
+            json.WriteString("wood", b.First.Board.Wood);
+            Array(json, "stretches", b.Second.Stretches, s => Stretch(json, s, plan));
+            Strings(json, "steps", b.First.Steps.Select(s => s.In(style)));
+        });
+        Strings(json, "notes", CuttingSteps.Notes(plan).Select(n => n.In(style)));
+        Array(json, "back", RackAfter.Rests(plan), r =>
+        {
+            json.WriteString("label", r.Board.Label);
+            json.WriteString("wood", r.Board.Wood);
+            json.WriteString("cameFrom", r.Board.CameFrom);
+            json.WriteNumber("length", r.Board.Length.Millimetres);
+            json.WriteNumber("width", r.Board.Width.Millimetres);
+            json.WriteNumber("thickness", r.Board.Thickness.Millimetres);
+        });
+    }
+
+    public static void Write(Utf8JsonWriter json, BuyingList list, MeasureStyle style) => Array(json, "woods", list.Woods, w =>
+    {
+        json.WriteString("wood", w.Wood);
+        json.WriteNumber("rough", w.Rough);
+        json.WriteNumber("planed", w.Planed);
+        json.WriteNumber("length", w.Length);
+        json.WriteNumber("allAcross", w.AllAcross);
+        if (w.BoardWidth is double width) json.WriteNumber("boardWidth", width);
+        if (w.Boards is CuttingProof boards) Proof(json, "boards", boards);
+        json.WriteString("says", w.Sentence.In(style));
+        Array(json, "strips", w.Strips, s =>
+        {
+            json.WriteNumber("width", s.Width);
+            Proof(json, "count", s.Proof);
+            Array(json, "alike", s.Alike, a =>
+            {
+                json.WriteNumber("times", a.Times);
+                Runs(json, a.Runs, list.Demands);
+            });
+        });
+    });
+
+    private static void Stretch(Utf8JsonWriter json, StretchCut stretch, CuttingPlan plan)
+    {
+        json.WriteNumber("from", stretch.From);
+        json.WriteNumber("to", stretch.To);
+        json.WriteNumber("restWidth", stretch.RestWidth);
+        Array(json, "strips", stretch.Strips, s =>
+        {
+            json.WriteNumber("width", s.Width);
+            json.WriteNumber("thickness", s.Thickness);
+            json.WriteNumber("rest", s.Rest);
+            Runs(json, s.Runs, plan.Demands);
+        });
+    }
+
+    private static void Runs(Utf8JsonWriter json, IEnumerable<PieceRun> runs, IReadOnlyList<StripDemand> demands) => Array(json, "pieces", runs, r =>
+    {
+        json.WriteString("ring", demands[r.Demand].Ring);
+        json.WriteString("piece", JsonNamingPolicy.CamelCase.ConvertName(demands[r.Demand].Piece.ToString()));
+        json.WriteNumber("count", r.Count);
+    });
+
+    private static void Proof(Utf8JsonWriter json, string name, CuttingProof proof)
+    {
+        json.WriteStartObject(name);
+        json.WriteNumber("value", proof.Value);
+        json.WriteNumber("bound", proof.Bound);
+        json.WriteBoolean("proved", proof.IsProved);
+        json.WriteEndObject();
+    }
+
+    private static void Array<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> fields)
+    {
+        json.WriteStartArray(name);
+        foreach (T item in items)
+        {
+            json.WriteStartObject();
+            fields(item);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> items)
+    {
+        json.WriteStartArray(name);
+        foreach (string item in items) json.WriteStringValue(item);
+        json.WriteEndArray();
+    }
+}
