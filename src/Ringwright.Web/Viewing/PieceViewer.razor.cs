@@ -26,7 +26,7 @@ public sealed partial class PieceViewer : IAsyncDisposable
     private ViewedPlan _viewed = null!;
     private WoodKey _woods = null!;
     private PickedSegment? _picked;
-    private string? _shownVersion;
+    private MeasureStyle? _style;
 
     /// <summary>The plan whose piece is shown.</summary>
     [Parameter, EditorRequired]
@@ -65,7 +65,8 @@ public sealed partial class PieceViewer : IAsyncDisposable
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
-        if (ReferenceEquals(_viewed?.Plan, Plan)) return;
+        if (ReferenceEquals(_viewed?.Plan, Plan) && _style == Style) return;
+        _style = Style;
         _viewed = Store.Publish(Plan);
         _woods = WoodKey.Of(Plan);
         if (_view is not null) _ = ShowWhenRested(_view);
@@ -122,11 +123,7 @@ public sealed partial class PieceViewer : IAsyncDisposable
         }
     }
 
-    private ValueTask Show(IJSObjectReference view)
-    {
-        _shownVersion = _viewed.Version;
-        return view.InvokeVoidAsync("show", _viewed.Version, _viewed.IsBig);
-    }
+    private ValueTask Show(IJSObjectReference view) => view.InvokeVoidAsync("show", _viewed.Version, _viewed.IsBig);
 
     private string Picture(string name) => ViewerEndpoints.PicturePath(_viewed.Version, name, Style);
 }

@@ -20,7 +20,6 @@ export class Eye {
     this.calm = matchMedia('(prefers-reduced-motion: reduce)');
     this.controls.enableDamping = !this.calm.matches;
     this.controls.addEventListener('change', changed);
-    this.controls.addEventListener('start', () => this.stop());
     canvas.addEventListener('focus', () => { this.controls.enableZoom = true; });
     canvas.addEventListener('blur', () => { this.controls.enableZoom = false; });
     // Two fingers always zoom.
@@ -29,7 +28,10 @@ export class Eye {
     this.aspect = 1;
     this.glide = null;
     this.untouched = true;
-    this.controls.addEventListener('start', () => { this.untouched = false; });
+    this.controls.addEventListener('start', () => {
+      this.stop();
+      this.untouched = false;
+    });
   }
 
   /** Takes a cylinder of this middle, radius and height into sight, keeping direction and nearness. */

@@ -65,30 +65,36 @@ export class PieceView {
     this.version = version;
     for (const image of this.root.querySelectorAll('[data-viewer="flat"] img')) image.removeAttribute('src');
     this.flat(this.panel.chosen('picture') === 'flat');
-    if (!this.stage) return;
+    if (!this.stage || version === this.finest) return;
     this.fetching?.abort();
     this.fetching = new AbortController();
     const { signal } = this.fetching;
     try {
       if (big) {
-        await this.takeIn(await fetchPacket(version, 'coarse', signal), version);
+        this.takeIn(await fetchPacket(version, 'coarse', signal), version);
         await new Promise((done) => setTimeout(done, SETTLE));
       }
-      if (!signal.aborted) await this.takeIn(await fetchPacket(version, 'fine', signal), version);
+      if (signal.aborted) return;
+      this.takeIn(await fetchPacket(version, 'fine', signal), version);
+      this.finest = version;
       this.panel.say('');
     } catch (error) {
       if (error.name !== 'AbortError') this.panel.say(error.message);
     }
   }
 
-  async takeIn(packet, version) {
+  takeIn(packet, version) {
     if (!packet || version !== this.version) return;
-    const held = this.place;
+    const held = this.place, again = this.shown === version;
     this.stage.put(new Solid(packet));
     this.shown = version;
     this.canvas.dataset.version = version;
     this.lay();
-    if (held) this.mark(this.stage.solid.partAt(held.ring, held.segment));
+    if (!held) return;
+    // What is in hand stays in hand, and the page hears what it is in the new plan.
+    const part = this.stage.solid.partAt(held.ring, held.segment);
+    if (again) this.mark(part);
+    else this.take(part);
   }
 
   // Colours of the page, as it is now.

@@ -104,7 +104,7 @@ Grain grainAt(Wood w, vec3 q, float px) {
   float lost = smoothstep(1.2 * thick, 5.0 * thick, px);
   if (w.rays > 0.02 && lost < 1.0) {
     float wide = 1.1 + 0.16 * w.rayHeight, tall = 2.6 * w.rayHeight;
-    float u = (angle * 90.0 + 1.5 * near.w * thick * 6.0 + 1.2 * broad.y) / wide;
+    float u = (angle * 90.0 + 9.0 * thick * near.w + 1.2 * broad.y) / wide;
     float column = floor(u);
     vec4 c = chance(ivec3(int(column), 5, 1));
     float v = q.x / tall + 7.0 * c.x, piece = floor(v);
