@@ -7,6 +7,7 @@ using Ringwright.Web.Library;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
 using Ringwright.Web.Stage;
+using Ringwright.Web.Viewing;
 
 namespace Ringwright.Web;
 
@@ -57,6 +58,7 @@ internal static class WebServer
         services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet));
         services.AddScoped<StageLook>();
         services.AddScoped<Painter>();
+        services.AddSingleton<ViewerStore>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }
@@ -70,6 +72,7 @@ internal static class WebServer
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapPieces();
+        app.MapViewer();
         // Our own headers say who may frame the page.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }

@@ -8,7 +8,7 @@ namespace Ringwright.Web.Tests.Browser;
 public sealed class BrowserFixture : IAsyncLifetime
 {
     private static readonly string[] Flags =
-        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--enable-unsafe-swiftshader"];
 
     private readonly TemporaryFolder _data = new();
     private readonly Lazy<Task<IBrowser>> _browser;
