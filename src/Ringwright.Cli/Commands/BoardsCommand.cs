@@ -25,7 +25,7 @@ internal sealed class BoardsCommand(IAnsiConsole console) : Command<BoardsComman
         public string? After { get; init; }
 
         [CommandOption("--milling <LENGTH>")]
-        [Description("Wood that planing a rough board takes, both faces together; 2 mm otherwise.")]
+        [Description("Wood that planing a rough board takes, both faces together; the shop's otherwise.")]
         public string? Milling { get; init; }
 
         [CommandOption("--time-limit <SECONDS>")]

@@ -10,7 +10,7 @@ internal static class BoardsJson
     public static void Write(Utf8JsonWriter json, CuttingPlan plan, MeasureStyle style)
     {
         json.WriteString("says", BoardsText.Verdict(plan));
-        Proof(json, "short", plan.Short);
+        Proof(json, "short", plan.Lacking);
         Proof(json, "boardsForRings", plan.Colours);
         Proof(json, "wood", plan.Wood);
         Array(json, "shortages", plan.Shortages, s =>

@@ -52,7 +52,7 @@ internal static class BoardsText
         {
             (0, 0) => $"The rack is enough: {boards}",
             (0, _) => $"The rack is enough but for {Number(spares)} {(spares == 1 ? "spare" : "spares")}: {boards}",
-            _ => $"The rack is not enough: {Number(missing)} {(missing == 1 ? "piece is" : "pieces are")} short, {(plan.Short.IsProved ? "however it is sawn" : "as far as was searched")}; {boards}",
+            _ => $"The rack is not enough: {Number(missing)} {(missing == 1 ? "piece is" : "pieces are")} short, {(plan.Lacking.IsProved ? "however it is sawn" : "as far as was searched")}; {boards}",
         };
     }
 
@@ -79,7 +79,7 @@ internal static class BoardsText
 
     private static IEnumerable<string[]> Proofs(CuttingPlan plan)
     {
-        yield return ["pieces short", Number(plan.Shortages.Sum(s => s.Pieces)), plan.Short.IsProved ? "proved: fewer cannot be" : "not proved: more time may find more"];
+        yield return ["pieces short", Number(plan.Shortages.Sum(s => s.Pieces)), plan.Lacking.IsProved ? "proved: fewer cannot be" : "not proved: more time may find more"];
         yield return ["boards for the rings, added up", Number((int)plan.Colours.Value), plan.Colours.IsProved ? "proved: fewer cannot be" : $"fewer than {Number((int)plan.Colours.Bound)} cannot be"];
         yield return ["wood taken", "", plan.Wood.IsProved ? "proved: less cannot be" : $"at most {plan.Wood.Gap.ToString("P1", CultureInfo.InvariantCulture)} less could be"];
     }

@@ -42,7 +42,7 @@ public sealed record BoardRules
     public static BoardRules Of(Shop shop)
     {
         ArgumentNullException.ThrowIfNull(shop);
-        return new() { Kerf = shop.Saw.Kerf.Millimetres, EndTrim = shop.Saw.EndTrim.Millimetres, HoldingLength = shop.Saw.HoldingLength.Millimetres, Moisture = shop.Climate.WoodMoisture };
+        return new() { Kerf = shop.Saw.Kerf.Millimetres, EndTrim = shop.Saw.EndTrim.Millimetres, HoldingLength = shop.Saw.HoldingLength.Millimetres, Moisture = shop.Climate.WoodMoisture, Milling = shop.Milling.ThicknessAllowance.Millimetres };
     }
 
     /// <summary>Whether a strip of <paramref name="wanted"/> mm can be planed out of a board of <paramref name="thickness"/> mm.</summary>

@@ -68,7 +68,7 @@ public sealed record CuttingPlan(CuttingRequest Request, ImmutableArray<SawnBoar
     public ImmutableArray<StripDemand> Demands => Request.Demands;
 
     /// <summary>Pieces that cannot be had. Those the rings need weigh more than all spares.</summary>
-    public required CuttingProof Short { get; init; }
+    public required CuttingProof Lacking { get; init; }
 
     /// <summary>Boards that wedges of one ring and wood come from, added up over all rings and woods.</summary>
     public required CuttingProof Colours { get; init; }

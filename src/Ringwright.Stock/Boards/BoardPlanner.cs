@@ -36,7 +36,7 @@ public sealed class BoardPlanner(double seconds = BoardPlanner.UsualSeconds) : I
         progress?.Report(new(1, "done"));
         return new(request, Boards(request, settled))
         {
-            Short = Sum(settled.Select(s => s.Short)),
+            Lacking = Sum(settled.Select(s => s.Short)),
             Colours = Sum(settled.Select(s => s.Colours)),
             Wood = Sum(settled.Select(s => s.Wood)),
         };

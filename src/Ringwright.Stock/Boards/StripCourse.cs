@@ -160,7 +160,12 @@ internal sealed class StripCourse
     {
         // A kind that is worth nothing must be cut all the same.
         long[] positive = [.. worths.Select(w => Math.Max(1, w))];
-        while (left.Any(n => n > 0)) Cut(_columns.Dearest(positive, left), sticks, left);
+        while (left.Any(n => n > 0))
+        {
+            _cancel.ThrowIfCancellationRequested();
+            Cut(_columns.Dearest(positive, left), sticks, left);
+        }
+
         return sticks;
     }
 

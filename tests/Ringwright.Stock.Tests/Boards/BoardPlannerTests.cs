@@ -41,7 +41,7 @@ public class BoardPlannerTests
         request =>
         {
             CuttingPlan plan = new BoardPlanner(5).Plan(request);
-            if (!plan.Short.IsProved) return;
+            if (!plan.Lacking.IsProved) return;
             // A plain count: no more of a demand can be had than all its boards give when they serve nothing else.
             for (int d = 0; d < plan.Demands.Length; d++)
             {
@@ -63,7 +63,7 @@ public class BoardPlannerTests
         Assert.Equal((2, 0, 10), (shortage.Missing, shortage.Spares, plan.Given(0)));
         Assert.Equal("Short by 2 wedges of walnut for Rim: 48 mm more board 40 mm wide.", shortage.Sentence.In(MeasureStyle.Millimetres));
         Assert.Equal("walnut: a board at least 134 mm long, 42 mm wide and 22 mm thick.", shortage.Buy.Sentence.In(MeasureStyle.Millimetres));
-        Assert.True(plan.Short.IsProved);
+        Assert.True(plan.Lacking.IsProved);
         CuttingPlan helped = Racks.Plan([Racks.Board("W1", 326, 42), Racks.Board("W2", 134, 42)], Racks.Wedges("Rim", 12, 12));
         Assert.Empty(helped.Shortages);
     }
