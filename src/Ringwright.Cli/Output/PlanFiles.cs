@@ -5,14 +5,14 @@ using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Pictures.Pieces;
-using Ringwright.Paper.Sheets;
 using Ringwright.Stock.Schedules;
 
 namespace Ringwright.Cli.Output;
 
 /// <summary>The files of a plan, named after the piece's file.</summary>
-internal sealed class PlanFiles(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date)
+internal sealed class PlanFiles(Plan plan, PacketOptions options)
 {
+    private readonly MeasureStyle _style = options.Style;
     private static readonly Room PictureRoom = new(160, 180);
 
     /// <summary>Writes all files and returns their paths.</summary>
@@ -23,11 +23,11 @@ internal sealed class PlanFiles(Plan plan, MeasureStyle style, PaperSize paper, 
         for (int i = 0; i < plan.Rings.Length; i++)
             yield return Written(stem + (plan.Rings.Length == 1 ? ".ring.svg" : $".ring-{i + 1}.svg"), Picture(plan.Rings[i]));
         if (plan.Form is not null || plan.Rings.Length > 1)
-            yield return Written(stem + ".piece.svg", SvgWriter.Write(PiecePage.Whole(plan, style, coloured: true), $"{plan.Piece.Name}: half from outside, half cut through"));
+            yield return Written(stem + ".piece.svg", SvgWriter.Write(PiecePage.Whole(plan, _style, coloured: true), $"{plan.Piece.Name}: half from outside, half cut through"));
         if (plan.Rings.Length > 1)
-            yield return Written(stem + ".unrolled.svg", SvgWriter.Write(PiecePage.Unrolled(plan, style, coloured: true), UnrolledTitle(plan)));
-        yield return Written(stem + ".plan.json", PlanJson.Write(plan, style));
-        yield return Written(stem + ".cut-list.csv", CutListCsv.Write(plan, style));
+            yield return Written(stem + ".unrolled.svg", SvgWriter.Write(PiecePage.Unrolled(plan, _style, coloured: true), UnrolledTitle(plan)));
+        yield return Written(stem + ".plan.json", PlanJson.Write(plan, _style));
+        yield return Written(stem + ".cut-list.csv", CutListCsv.Write(plan, _style));
     }
 
     /// <summary>What a picture of the outside laid flat is called.</summary>
@@ -36,12 +36,12 @@ internal sealed class PlanFiles(Plan plan, MeasureStyle style, PaperSize paper, 
     private byte[] JobSheets()
     {
         using var stream = new MemoryStream();
-        JobSheet.WritePdf(plan, style, paper, date, stream, GlueScheduler.Of(GluePlan.Of(plan)));
+        JobSheet.WritePdf(plan, options with { Schedule = GlueScheduler.Of(GluePlan.Of(plan)) }, stream);
         return stream.ToArray();
     }
 
     private string Picture(RingPlan ring) =>
-        SvgWriter.Write(RingPicture.Draw(ring, style, PictureRoom, coloured: true).Drawing, $"{plan.Piece.Name}: {ring.Ring.Name}, from above");
+        SvgWriter.Write(RingPicture.Draw(ring, _style, PictureRoom, coloured: true).Drawing, $"{plan.Piece.Name}: {ring.Ring.Name}, from above");
 
     private static string Written(string path, ReadOnlySpan<byte> bytes)
     {

@@ -13,6 +13,7 @@ internal sealed partial class ColumnSetting
 
     private const double Gap = 5;         // between columns
     private const double LeastWords = 14; // narrower, words fall apart
+    private const double LongWord = 22;   // a word no longer than this stays whole
 
     private readonly TextStyle _style;
     private readonly double _wholes;
@@ -32,7 +33,8 @@ internal sealed partial class ColumnSetting
         else
         {
             Width = Math.Max(header, Widest(cells));
-            Least = Math.Min(Width, Math.Max(LeastWords, header));
+            double whole = cells.SelectMany(cell => cell.Split(' ')).Select(WidthOf).Where(width => width <= LongWord).DefaultIfEmpty(0).Max();
+            Least = Math.Min(Width, Math.Max(LeastWords, Math.Max(header, whole)));
         }
     }
 

@@ -25,14 +25,15 @@ public enum ListMark
 /// <param name="mark">The mark.</param>
 /// <param name="items">The texts.</param>
 /// <param name="style">How they are set; <see cref="TypeScale.Body"/> when absent.</param>
-public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextStyle? style = null) : IBlock
+public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextStyle? style = null) : IDivisible
 {
     private const double ItemGap = 2.8;
 
     private readonly TextStyle _style = style ?? TypeScale.Body;
+    private int _before; // items of the same list on sheets before this one
 
     private double Indent => mark == ListMark.Number
-        ? Math.Max(2.4 * _style.Height, Typesetter.Set(Numeral(items.Count), NumeralStyle).Width + NumeralGap)
+        ? Math.Max(2.4 * _style.Height, Typesetter.Set(Numeral(_before + items.Count), NumeralStyle).Width + NumeralGap)
         : 2.4 * _style.Height;
 
     private double NumeralGap => 0.9 * _style.Height;
@@ -50,11 +51,21 @@ public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextSt
         double y = box.Y;
         for (int i = 0; i < items.Count; i++)
         {
-            DrawMark(drawing, new(box.X, y), i + 1);
+            DrawMark(drawing, new(box.X, y), _before + i + 1);
             drawing.Text(Lines(items[i], box.Width), new(box.X + Indent, y), Anchor.TopLeft);
             y += HeightOf(items[i], box.Width) + ItemGap;
         }
     }
+
+    /// <inheritdoc/>
+    public (IBlock Head, IBlock Tail)? Divide(double width, double height)
+    {
+        int fits = 0;
+        for (double left = height + ItemGap; fits < items.Count && (left -= HeightOf(items[fits], width) + ItemGap) >= 0;) fits++;
+        return fits == 0 || fits == items.Count ? null : (Part(0..fits, _before), Part(fits.., _before + fits));
+    }
+
+    private ListBlock Part(Range part, int before) => new(mark, [.. items.Take(part)], _style) { _before = before };
 
     private IReadOnlyList<TextLine> Lines(string item, double width) => Wrapping.Lines(item, _style, width - Indent);
 

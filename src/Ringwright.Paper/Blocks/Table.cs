@@ -20,15 +20,18 @@ public enum ColumnKind
 public sealed record TableColumn(string Header, ColumnKind Kind = ColumnKind.Words);
 
 /// <summary>
-/// Rows of cells under headers, with a fine line under each. Set in the body size; where that is too wide, in small print.
+/// Rows of cells under headers, with a fine line under each. Set in the body size; where that is too wide, in small print. A long
+/// one goes on on the next sheet, its headers repeated and its columns as wide.
 /// </summary>
-public sealed class Table : IBlock
+public sealed class Table : IDivisible
 {
     private const double Above = 2.1; // from a line to the capitals below it
     private const double Below = 1.3; // from the descenders to the line below them
+    private const int LeastRows = 3;  // that stand together before and after a division
 
     private readonly IReadOnlyList<TableColumn> _columns;
     private readonly IReadOnlyList<IReadOnlyList<string>> _rows;
+    private readonly Range _shown = Range.All; // the columns are as wide as all rows need, shown here or not
 
     /// <summary>A table.</summary>
     /// <param name="columns">Its columns from the left.</param>
@@ -40,6 +43,8 @@ public sealed class Table : IBlock
             throw new ArgumentException($"Every row of the table must have {columns.Count} cells.", nameof(rows));
         (_columns, _rows) = (columns, rows);
     }
+
+    private Table(Table whole, Range shown) => (_columns, _rows, _shown) = (whole._columns, whole._rows, shown);
 
     /// <inheritdoc/>
     public double HeightAt(double width) => Set(width).Height;
@@ -54,13 +59,25 @@ public sealed class Table : IBlock
             Header(drawing, setting.Header[c], setting.Columns[c], box.X, bottom);
         double y = bottom + Below;
         Rule(drawing, box, y, Pens.Medium);
-        for (int r = 0; r < _rows.Count; r++)
+        for (int r = 0; r < setting.Rows.Count; r++)
         {
             for (int c = 0; c < _columns.Count; c++)
                 setting.Columns[c].Draw(drawing, setting.Rows[r][c], new(box.X, y + Above));
             y += setting.HeightOf(r);
             Rule(drawing, box, y, Pens.Fine);
         }
+    }
+
+    /// <inheritdoc/>
+    public (IBlock Head, IBlock Tail)? Divide(double width, double height)
+    {
+        Setting setting = Set(width);
+        (int first, int count) = _shown.GetOffsetAndLength(_rows.Count);
+        double left = height - setting.HeaderHeight;
+        int fits = 0;
+        while (fits < count && (left -= setting.HeightOf(fits)) >= 0) fits++;
+        fits = Math.Min(fits, count - LeastRows);
+        return fits < LeastRows ? null : (new Table(this, first..(first + fits)), new Table(this, (first + fits)..(first + count)));
     }
 
     private static void Header(Drawing drawing, IReadOnlyList<TextLine> lines, ColumnSetting column, double x, double bottom)
@@ -81,7 +98,7 @@ public sealed class Table : IBlock
         {
             IReadOnlyList<ColumnSetting>? columns = ColumnSetting.Of(_columns, _rows, style, width);
             if (columns is not null)
-                return new(columns, _columns, _rows);
+                return new(columns, _columns, [.. _rows.Take(_shown)]);
         }
 
         throw new LayoutException(string.Join(" | ", _columns.Select(c => c.Header)), width, null, TypeScale.Note.Height);
@@ -99,8 +116,9 @@ public sealed class Table : IBlock
         public IReadOnlyList<IReadOnlyList<TextLine>[]> Rows { get; } =
             [.. rows.Select(row => columns.Select((column, c) => column.Lines(row[c])).ToArray())];
 
-        public double Height =>
-            Header.Max(Wrapping.HeightOf) + Below + Enumerable.Range(0, Rows.Count).Sum(HeightOf);
+        public double HeaderHeight => Header.Max(Wrapping.HeightOf) + Below;
+
+        public double Height => HeaderHeight + Enumerable.Range(0, Rows.Count).Sum(HeightOf);
 
         public double HeightOf(int row) => Rows[row].Max(Wrapping.HeightOf) + Above + Below;
     }

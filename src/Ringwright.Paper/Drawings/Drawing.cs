@@ -81,6 +81,12 @@ public sealed class Drawing(double width, double height)
     public Drawing Place(Drawing child, Vector2D at, double scaleX = 1, double scaleY = 1) =>
         Add(new Mark.Placed(child, at, scaleX, scaleY));
 
+    /// <summary>Puts another drawing on this one, as a layer of files that have layers.</summary>
+    /// <param name="name">Name of the layer: letters, digits and dashes.</param>
+    /// <param name="child">The drawing; what is added to it later shows here too.</param>
+    /// <param name="at">Where its top left corner goes, mm.</param>
+    public Drawing Layer(string name, Drawing child, Vector2D at) => Add(new Mark.Placed(child, at, 1, 1) { Layer = name });
+
     private static IEnumerable<(string Text, Box Box)> BoxesOf(Mark mark) => mark switch
     {
         Mark.Text text => [(text.Line.Text, text.Bounds)],

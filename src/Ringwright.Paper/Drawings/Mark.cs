@@ -47,6 +47,9 @@ public abstract record Mark
     /// <param name="ScaleY">Stretch down.</param>
     public sealed record Placed(Drawing Child, Vector2D At, double ScaleX, double ScaleY) : Mark
     {
+        /// <summary>Name of the layer that the child's marks are on, where a file has layers; null for that of the parent.</summary>
+        public string? Layer { get; init; }
+
         /// <summary>A box of the child as it lies in the parent, mm.</summary>
         public Box ToParent(Box box) =>
             new(At.X + (ScaleX * box.X), At.Y + (ScaleY * box.Y), ScaleX * box.Width, ScaleY * box.Height);

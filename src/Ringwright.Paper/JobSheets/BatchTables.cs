@@ -6,18 +6,13 @@ namespace Ringwright.Paper.JobSheets;
 /// <summary>The wedges of a ring that are not all alike, the spacers between them, and their order.</summary>
 internal static class BatchTables
 {
-    private const int RowsTogether = 15; // of a long table; it may be divided after each
-
     public static IEnumerable<IBlock> Of(RingJob job)
     {
         bool several = job.Ring.Batches.Length > 1;
-        IEnumerable<IBlock> wedges = several ? Divided("Wedges, those sawn alike together", Wedges(job), rows => WedgeTable(job, rows)) : [];
-        foreach (IBlock block in wedges.Concat(Divided("Spacers, faces parallel, grain along them", Spacers(job), SpacerTable))) yield return block;
+        if (several) yield return new Section("Wedges, those sawn alike together", WedgeTable(job, [.. Wedges(job)]));
+        if (!job.Ring.Spacers.IsEmpty) yield return new Section("Spacers, faces parallel, grain along them", SpacerTable([.. Spacers(job)]));
         if (several) yield return new Section("Around the ring, counter-clockwise; letter and number of the wedge, spacers in brackets", new Paragraph(RingWords.Order(job.Ring, job.Key)));
     }
-
-    private static IEnumerable<IBlock> Divided(string heading, IEnumerable<string[]> rows, Func<string[][], Table> table) =>
-        rows.Chunk(RowsTogether).Select((some, i) => i == 0 ? new Section(heading, table(some)) : (IBlock)table(some));
 
     private static Table WedgeTable(RingJob job, string[][] rows) => new(
         [

@@ -14,7 +14,6 @@ internal static class BoardSheet
     private const double Headings = 14; // heading above and air below a picture, mm
     private const double LeastPicture = 55, MostPicture = 110;
     private const double LeastBoard = 25; // of the board itself, mm
-    private const int RowsTogether = 15; // of a long table; it may be divided after each
 
     public static void Add(Packet packet, RingJob job)
     {
@@ -31,7 +30,7 @@ internal static class BoardSheet
             new Section($"The stack, {stack.Scale}", new Picture(stack.Drawing, "Dots: the largest outside and the smallest inside to be turned. Dashed: layers from elsewhere.")),
             figures,
         ]);
-        packet.Flow(job.SheetName("rings of the board"), "–", [.. Tables(job, board), .. Findings(job, board), new Section("Take care", new ListBlock(ListMark.Caution, Cautions.ForTiltedRings))]);
+        packet.Flow(job.SheetName("rings of the board"), "–", [new Section("In the order of cutting", Table(job, board)), .. Findings(job, board), new Section("Take care", new ListBlock(ListMark.Caution, Cautions.ForTiltedRings))]);
     }
 
     private static IEnumerable<KeyFigure> Figures(RingJob job)
@@ -47,18 +46,12 @@ internal static class BoardSheet
         ];
     }
 
-    private static IEnumerable<IBlock> Tables(RingJob job, BoardGroupPlan board)
-    {
-        Table[] tables = [.. board.Rings.Select((ring, i) => Row(job, board, ring, i)).Chunk(RowsTogether).Select(Table)];
-        return tables.Select((table, i) => i == 0 ? new Section("In the order of cutting", table) : (IBlock)table);
-    }
-
-    private static Table Table(string[][] rows) => new(
+    private static Table Table(RingJob job, BoardGroupPlan board) => new(
         [
             new("", ColumnKind.Numbers), new("Ring"), new("Tilt", ColumnKind.Numbers), new("Inside, wide Ø", ColumnKind.Numbers), new("narrow Ø", ColumnKind.Numbers),
             new("Outside, wide Ø", ColumnKind.Numbers), new("narrow Ø", ColumnKind.Numbers), new("Wide face"), new("Turned by", ColumnKind.Numbers),
         ],
-        rows);
+        [.. board.Rings.Select((ring, i) => Row(job, board, ring, i))]);
 
     private static string[] Row(RingJob job, BoardGroupPlan board, SawnBoardRing ring, int index)
     {

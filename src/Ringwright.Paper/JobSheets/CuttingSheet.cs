@@ -13,16 +13,15 @@ internal static class CuttingSheet
 {
     private const double LeastCut = 30, MostCut = 75; // height of a test cut, mm
     private const double CutWords = 52;               // heading above and words below it, mm
-    private const int RowsTogether = 15;              // of a long wood table; it may be divided after each
 
     public static void Add(Packet packet, RingJob job)
     {
         (Section strip, DrawingScale scale) = Strip(job);
         Section around = new("Around the ring, counter-clockwise", new Paragraph(RingWords.Order(job.Ring, job.Key)));
-        IBlock[] woods = [.. Woods(job)];
-        double tall = Math.Clamp(job.Beside([strip, around, .. woods]) - CutWords, LeastCut, MostCut);
+        IBlock woods = Woods(job);
+        double tall = Math.Clamp(job.Beside(strip, around, woods) - CutWords, LeastCut, MostCut);
         IBlock[] order = job.Wedge is null ? [around] : []; // of several batches it stands on the overview
-        packet.Flow(job.SheetName("board and cuts"), scale.ToString(), [TestCuts(job, tall), strip, .. woods, .. order]);
+        packet.Flow(job.SheetName("board and cuts"), scale.ToString(), [TestCuts(job, tall), strip, woods, .. order]);
     }
 
     private static Section TestCuts(RingJob job, double tall)
@@ -44,21 +43,15 @@ internal static class CuttingSheet
         return (new(heading, new Picture(strip.Drawing, words)), strip.Scale);
     }
 
-    public static IEnumerable<IBlock> Woods(RingJob job)
-    {
-        Table[] tables = [.. job.Ring.Woods.Chunk(RowsTogether).Select(woods => Table(job, woods))];
-        return tables.Select((table, i) => i == 0 ? new Section("Woods", table) : (IBlock)table);
-    }
-
-    private static Table Table(RingJob job, WoodNeed[] woods) => new(
+    public static Section Woods(RingJob job) => new("Woods", new Table(
         [
             new(""), new("Wood"), new("Needed", ColumnKind.Numbers), new("Spare", ColumnKind.Numbers), new("Saw", ColumnKind.Numbers),
             new("Boards", ColumnKind.Numbers), new("Strip in all", ColumnKind.Numbers), new("Left over", ColumnKind.Numbers),
         ],
-        [.. woods.Select(w => new[]
+        [.. job.Ring.Woods.Select(w => new[]
         {
             job.Key[w.Wood].Letter, w.Wood, Count(w.Needed), Count(w.Spares), Count(w.ToSaw), Count(w.Boards), job.Length(w.Length), job.Length(w.LeftOver),
-        })]);
+        })]));
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,7 @@
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Sheets;
 
@@ -9,51 +10,96 @@ namespace Ringwright.Paper.JobSheets;
 /// <summary>The paper of a plan: the whole piece, then for each ring what to set, saw, lay on, fit and write down. Pure: same input, same bytes.</summary>
 public static class JobSheet
 {
-    /// <summary>The sheets of the whole piece, when it has a shape or several rings, then of all rings, ring by ring.</summary>
+    /// <summary>The usual sheets, printed on one side.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="style">How lengths are printed.</param>
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet.</param>
     /// <param name="correction">Correction of true-scale outlines for one printer; none when absent.</param>
-    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
-    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null, GlueSchedule? schedule = null)
+    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null) =>
+        Packet(plan, new PacketOptions(style, paper, date) { Correction = correction ?? PrintCorrection.None });
+
+    /// <summary>The sheets that the options ask for, in the order of the work.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="options">How it is printed.</param>
+    public static Packet Packet(Plan plan, PacketOptions options)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(style);
-        Packet packet = new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(style), date, Version), paper, correction);
-        Drawings.Box free = packet.FreeArea;
-        if (PieceSheet.IsFor(plan)) PieceSheet.Add(packet, plan, style);
-        MillingSheet.Add(packet, plan, style);
-        foreach (RingPlan ring in plan.Rings)
+        ArgumentNullException.ThrowIfNull(options);
+        Packet packet = Empty(plan, options);
+        PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketOptions.ForOneRing);
+        PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind))];
+        int[] pages = new int[parts.Length];
+        Action<IEnumerable<IBlock>>? cover = wanted.HasFlag(PacketSheets.Cover) ? PieceSheet.Keep(packet, plan, options.Style, Contents()) : null;
+        for (int i = 0; i < parts.Length; i++)
         {
-            RingJob job = new(plan, ring, style, free.Width, free.Height);
-            if (ring.Stave is not null) StaveSheets.Add(packet, job);
-            else if (!ring.Batches.IsEmpty) AddWedges(packet, job, correction ?? PrintCorrection.None);
-            if (ring.Board is not null && !ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
-            if (ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
+            if (parts[i].Ring is not null) packet.StartOnFront();
+            pages[i] = packet.Sheets.Count + 1;
+            parts[i].Add(packet);
         }
 
-        GlueSheet.Add(packet, schedule ?? GlueSchedule.Quick(GluePlan.Of(plan)), style);
-        StackingSheet.Add(packet, schedule?.Plan ?? GluePlan.Of(plan), style);
-        if (PieceSheet.IsFor(plan)) LatheSheet.Add(packet, plan, style);
+        cover?.Invoke(PieceSheet.Blocks(plan, options.Style, packet.FreeArea, Contents()).Blocks);
         return packet;
+
+        Contents Contents() => new([.. parts.Zip(pages, (part, page) => (part, page))]);
     }
 
-    /// <summary>Writes the sheets of all rings as PDF.</summary>
+    /// <summary>Writes the usual sheets as PDF.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="style">How lengths are printed.</param>
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet and written into the file.</param>
     /// <param name="output">Where to; left open.</param>
-    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
-    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output, GlueSchedule? schedule = null)
+    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output) =>
+        WritePdf(plan, new PacketOptions(style, paper, date), output);
+
+    /// <summary>Writes the sheets that the options ask for as PDF.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="options">How they are printed.</param>
+    /// <param name="output">Where to; left open.</param>
+    public static void WritePdf(Plan plan, PacketOptions options, Stream output)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        DocumentInfo info = new($"{plan.Piece.Name}: job sheets", $"{plan.Rings.Length} rings", date);
-        PdfWriter.Write(Packet(plan, style, paper, date, schedule: schedule).Pages(), info, output);
+        ArgumentNullException.ThrowIfNull(options);
+        DocumentInfo info = new($"{plan.Piece.Name}: job sheets", $"{plan.Rings.Length} rings", options.Date);
+        PdfWriter.Write(Packet(plan, options).Pages(), info, output);
     }
 
-    private static void AddWedges(Packet packet, RingJob job, PrintCorrection correction)
+    /// <summary>A packet without sheets yet, its title block filled in.</summary>
+    internal static Packet Empty(Plan plan, PacketOptions options) =>
+        new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(options.Style), options.Date, Version), options.Paper, options.Correction) { Duplex = options.Duplex };
+
+    // In the order of the work. A part without sheets for this plan is left out.
+    private static IEnumerable<PacketPart> Parts(Plan plan, PacketOptions options, Packet packet)
+    {
+        Drawings.Box free = packet.FreeArea;
+        yield return new(PacketSheets.Cautions, "Take care", p => CautionsSheet.Add(p, plan));
+        if (MillingPlan.Of(plan) is MillingPlan milling && MillingSheet.IsFor(milling)) yield return new(PacketSheets.Timber, "Milling", p => MillingSheet.Add(p, milling, options.Style));
+        for (int i = 0; i < plan.Rings.Length; i++)
+        {
+            RingJob job = new(plan, plan.Rings[i], options.Style, free.Width, free.Height);
+            if (HasSheets(job.Ring)) yield return new(PacketSheets.Rings, job.Ring.Ring.Name, p => AddRing(p, job)) { Ring = i };
+        }
+
+        GlueSchedule schedule = options.Schedule ?? GlueSchedule.Quick(GluePlan.Of(plan));
+        if (schedule.Plan.HasWork) yield return new(PacketSheets.Glue, "Gluing", p => GlueSheet.Add(p, schedule, options.Style));
+        if (!schedule.Plan.Stack.IsEmpty) yield return new(PacketSheets.Stack, "Stacking", p => StackingSheet.Add(p, schedule.Plan, options.Style));
+        if (LathePlan.Of(plan) is { Rings.IsEmpty: false } lathe) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, lathe, options.Style));
+        if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
+    }
+
+    // A ring that is sawn out of another's board stands on the sheets of that one.
+    private static bool HasSheets(RingPlan ring) => ring.Stave is not null || !ring.Batches.IsEmpty || ring.Ring is SolidLayer;
+
+    private static void AddRing(Packet packet, RingJob job)
+    {
+        if (job.Ring.Stave is not null) StaveSheets.Add(packet, job);
+        else if (!job.Ring.Batches.IsEmpty) AddWedges(packet, job);
+        if (job.Ring.Board is not null && !job.Ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
+        if (job.Ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
+    }
+
+    private static void AddWedges(Packet packet, RingJob job)
     {
         OverviewSheet.Add(packet, job);
         if (job.Ring.Lamination is Lamination board) LaminationSheet.Add(packet, job, board);
@@ -64,7 +110,7 @@ public static class JobSheet
         }
 
         StepsSheet.Add(packet, job);
-        foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch, correction);
+        foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch);
         FitSheet.Add(packet, job);
     }
 

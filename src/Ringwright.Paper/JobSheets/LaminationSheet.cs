@@ -10,7 +10,6 @@ namespace Ringwright.Paper.JobSheets;
 internal static class LaminationSheet
 {
     private const double Band = 50, Stack = 62; // heights of the pictures, mm
-    private const int RowsTogether = 15;          // of a long table; it may be divided after each
 
     public static void Add(Packet packet, RingJob job, Lamination board)
     {
@@ -19,20 +18,17 @@ internal static class LaminationSheet
             new Section($"The turned band unrolled, {band.Scale}", new Picture(band.Drawing, "Heavy: the joints. Between them the strips as they come to lie.")),
             new WoodLegend(job.Key),
             new Section($"The glued strips from the side, {stack.Scale}", new Picture(stack.Drawing, "Heavy: the planed board. Dashed: where the slab is sawn.")),
-            .. Tables(job, board),
+            new Section("Strips", Strips(job, board)),
             new Section("The board", Board(job)),
         ]);
     }
 
-    private static IEnumerable<IBlock> Tables(RingJob job, Lamination board) =>
-        board.Kinds.Chunk(RowsTogether).Select((kinds, i) => i == 0 ? new Section("Strips", Strips(job, kinds)) : (IBlock)Strips(job, kinds));
-
-    private static Table Strips(RingJob job, StripNeed[] kinds) => new(
+    private static Table Strips(RingJob job, Lamination board) => new(
         [
             new(""), new("Wood"), new("Thick", ColumnKind.Numbers), new("Crosscut to", ColumnKind.Numbers), new("Shift", ColumnKind.Numbers),
             new("Strips", ColumnKind.Numbers), new("Boards", ColumnKind.Numbers), new("Board in all", ColumnKind.Numbers),
         ],
-        [.. kinds.Select(k => new[]
+        [.. board.Kinds.Select(k => new[]
         {
             job.Key[k.Wood].Letter, k.Wood, job.Length(k.Thickness), job.Length(k.Height), job.Length(k.Stagger), Count(k.Count), Count(k.Sticks), job.Length(k.Length),
         })]);

@@ -18,26 +18,32 @@ internal static class PieceSheet
     private const double Headings = 18;  // heading above, caption and air below the picture, mm
     private const double LeastPicture = 100, MostPicture = 170;
     private const double MostWords = 26; // of a name in the table of rings, mm
-    private const int RowsTogether = 15; // of a long table; it may be divided after each
 
     public static bool IsFor(Plan plan) => plan.Form is not null || plan.Rings.Length > 1;
 
-    public static void Add(Packet packet, Plan plan, MeasureStyle style)
+    /// <summary>Keeps its sheets at the front of a packet whose page numbers are not known yet; <see cref="Blocks"/> finishes them.</summary>
+    public static Action<IEnumerable<IBlock>> Keep(Packet packet, Plan plan, MeasureStyle style, Contents contents)
     {
-        Box free = packet.FreeArea;
+        (DrawingScale scale, IReadOnlyList<IBlock> blocks) = Blocks(plan, style, packet.FreeArea, contents);
+        return packet.Keep(Name, scale.ToString(), blocks);
+    }
+
+    /// <summary>What stands on it, and the scale of its picture.</summary>
+    public static (DrawingScale Scale, IReadOnlyList<IBlock> Blocks) Blocks(Plan plan, MeasureStyle style, Box free, Contents contents)
+    {
         Column head = new(3, new Paragraph(Title(plan), TypeScale.Title), new Paragraph(plan.Verdict.In(style), RingJob.Words));
         Section figures = new("In numbers", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. plan.Figures.Select(f => Reading.Of(f.Label, f, style))]));
         double legend = PiecePage.Legend(plan, false, false).HeightAt(free.Width);
-        double above = head.HeightAt(free.Width), below = figures.HeightAt(free.Width);
-        double tall = Math.Clamp(free.Height - above - below - legend - (3 * Sheet.Gap) - Headings, LeastPicture, MostPicture);
+        double tall = Math.Clamp(free.Height - head.HeightAt(free.Width) - legend - Sheet.Gap - Headings, LeastPicture, MostPicture);
         ScaledPicture picture = PiecePicture.Draw(plan, style, new(free.Width, tall));
         bool shaded = PiecePicture.IsShaded(plan, picture.Scale.Ratio);
-        packet.Flow(Name, picture.Scale.ToString(), [
+        return (picture.Scale, [
             head,
             new Section($"Half from outside, half cut through, {picture.Scale}", new Column(4, new Picture(picture.Drawing, PiecePage.Caption), PiecePage.Legend(plan, shaded, false))),
+            new Section("Rings, from the bottom up", Rings(plan, style, contents)),
+            .. contents.Others() is Section others ? new IBlock[] { others } : [],
             figures,
-            .. Divided("Rings, from the bottom up", plan.Rings.Select((r, i) => Row(r, i, style)), Rings),
-            .. WoodKey.Of(plan).Entries.Count <= WoodLegend.Most ? [] : Divided("Pieces of each wood", Woods(plan), rows => new([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], rows)),
+            .. WoodKey.Of(plan).Entries.Count <= WoodLegend.Most ? [] : new IBlock[] { new Section("Pieces of each wood", new Table([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], [.. Woods(plan)])) },
         ]);
     }
 
@@ -53,23 +59,20 @@ internal static class PieceSheet
         return string.Create(CultureInfo.InvariantCulture, $"{kind} of {rings} {(rings == 1 ? "ring" : "rings")}, {pieces:N0} {(pieces == 1 ? "piece" : "pieces")} of wood");
     }
 
-    private static IEnumerable<IBlock> Divided(string heading, IEnumerable<string[]> rows, Func<string[][], Table> table) =>
-        rows.Chunk(RowsTogether).Select((some, i) => i == 0 ? new Section(heading, table(some)) : (IBlock)table(some));
-
-    private static Table Rings(string[][] rows) => new(
+    private static Table Rings(Plan plan, MeasureStyle style, Contents contents) => new(
         [
             new("", ColumnKind.Numbers), new("Ring"), new("Made as"), new("Segments", ColumnKind.Numbers), new("Height", ColumnKind.Numbers),
-            new("Outside Ø", ColumnKind.Numbers), new("Inside Ø", ColumnKind.Numbers), new("Rip width", ColumnKind.Numbers), new("Shift", ColumnKind.Numbers),
+            new("Outside Ø", ColumnKind.Numbers), new("Inside Ø", ColumnKind.Numbers), new("Rip width", ColumnKind.Numbers), new("Shift", ColumnKind.Numbers), new("Page", ColumnKind.Numbers),
         ],
-        rows);
+        [.. plan.Rings.Select((ring, i) => Row(ring, i, style, contents.PageOf(i)))]);
 
-    private static string[] Row(RingPlan plan, int index, MeasureStyle style)
+    private static string[] Row(RingPlan plan, int index, MeasureStyle style, string page)
     {
         string Size(Length? length) => length is Length known ? Caliper.Short(style, known.Millimetres) : "–";
         return
         [
             Count(index + 1), Cut(plan.Ring.Name), Cut(MadeAs(plan.Ring)), Count(plan.Ring.Around), Size(plan.Ring.Thickness), Size(plan.Ring.Outside), Size(Inside(plan.Ring)),
-            Rip(plan) is Figure rip ? Caliper.Short(style, rip.Value) : "–", plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture),
+            Rip(plan) is Figure rip ? Caliper.Short(style, rip.Value) : "–", plan.Ring.Shift.ToString("0.##", CultureInfo.InvariantCulture), page,
         ];
     }
 

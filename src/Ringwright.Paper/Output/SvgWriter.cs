@@ -81,7 +81,7 @@ public static class SvgWriter
     {
         xml.WriteStartElement("g", Namespace);
         string scale = placed is { ScaleX: 1, ScaleY: 1 } ? "" : $" scale({Number(placed.ScaleX)} {Number(placed.ScaleY)})";
-        Attributes(xml, ("transform", $"translate({Number(placed.At.X)} {Number(placed.At.Y)}){scale}"));
+        Attributes(xml, ("id", placed.Layer), ("transform", $"translate({Number(placed.At.X)} {Number(placed.At.Y)}){scale}"));
         Marks(xml, placed.Child);
         xml.WriteEndElement();
     }

@@ -17,6 +17,9 @@ internal static class Cropping
         return new Drawing(box.Width, box.Height).Place(drawing, -box.TopLeft);
     }
 
+    /// <summary>The box of every mark on a drawing, its line's thickness included.</summary>
+    public static IEnumerable<Box> BoxesOf(Drawing drawing) => drawing.Marks.SelectMany(Boxes);
+
     /// <summary>The picture standing on the foot of a taller drawing, so that several stand level beside each other.</summary>
     public static Drawing Standing(this Drawing drawing, double height) =>
         new Drawing(drawing.Width, height).Place(drawing, new(0, height - drawing.Height));

@@ -75,22 +75,28 @@ public static class TrueScalePicture
         int around = plan.Batches.Sum(b => b.Places.Length) + plan.Spacers.Sum(s => s.Places.Length);
         bool whole = pieces.Length == around;
         Placement place = new(Vector2D.Zero, Turn: whole ? 0 : Upright(pieces));
-        RingLines lines = new(pieces, whole);
         Drawing drawing = new(0, 0);
-        if (lines.IsClosed) Closed(drawing, place, lines, whole);
-        else foreach (LaidOutline piece in pieces) drawing.Stroke(place.Polygon(piece.Corners), Line);
+        Pieces(drawing, pieces, whole, place, Line);
         string what = plan.Spacers.IsEmpty ? "segments" : "pieces";
         return Captioned(
             drawing,
             (whole ? "glued" : $"glued, {pieces.Length} of {around} {what}") + $"\n{style.Length(plan["across-flats"].Value)} across flats\n");
     }
 
-    private static void Closed(Drawing drawing, Placement place, RingLines lines, bool whole)
+    /// <summary>Draws pieces of a ring from above, every line once: where they touch, the joint between them.</summary>
+    internal static void Pieces(Drawing drawing, ImmutableArray<LaidOutline> pieces, bool whole, Placement place, Pen pen)
     {
+        RingLines lines = new(pieces, whole);
+        if (!lines.IsClosed)
+        {
+            foreach (LaidOutline piece in pieces) drawing.Stroke(place.Polygon(piece.Corners), pen);
+            return;
+        }
+
         foreach (Vector2D[] corners in new[] { lines.Outside, lines.Inside }.Where(c => c.Length > 1))
-            drawing.Stroke(whole ? place.Polygon(corners) : Outline.Polyline(place.Points(corners)), Line);
+            drawing.Stroke(whole ? place.Polygon(corners) : Outline.Polyline(place.Points(corners)), pen);
         foreach ((Vector2D inner, Vector2D outer) in lines.Joints(LeastApart))
-            drawing.Line(place.Point(inner), place.Point(outer), Line);
+            drawing.Line(place.Point(inner), place.Point(outer), pen);
     }
 
     private static Drawing RimEnd(WedgeGeometry wedge, Room room)

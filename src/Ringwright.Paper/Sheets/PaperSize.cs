@@ -24,7 +24,11 @@ public sealed record PaperSize(string Name, double Width, double Height)
 /// <param name="Right">Right edge.</param>
 /// <param name="Top">Upper edge.</param>
 /// <param name="Bottom">Lower edge.</param>
-public sealed record Margins(double Left = 20, double Right = 10, double Top = 10, double Bottom = 10);
+public sealed record Margins(double Left = 20, double Right = 10, double Top = 10, double Bottom = 10)
+{
+    /// <summary>The margins of the back of a sheet.</summary>
+    public Margins Mirrored() => this with { Left = Right, Right = Left };
+}
 
 /// <summary>
 /// What a printer gets wrong, put right: true-scale content is stretched by these factors. Found by measuring the check

@@ -3,6 +3,7 @@ using Ringwright.Core.Geometry;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures;
 
 namespace Ringwright.Paper.Sheets;
 
@@ -13,6 +14,7 @@ public sealed class Sheet
     internal const double Gap = 6;
 
     private const double Padding = 6; // between frame and content
+    private const double Foot = 15, Air = 3; // of the check rulers: height along the foot, distance from the drawing
 
     private readonly PrintCorrection _correction;
 
@@ -66,6 +68,13 @@ public sealed class Sheet
         return this;
     }
 
+    /// <summary>Room for a true-scale drawing beside the check rulers, mm in the workshop.</summary>
+    internal Room TrueScaleRoom => TrueScaleRoomIn(Remaining, _correction);
+
+    /// <summary>Room for a true-scale drawing in a free area, mm in the workshop.</summary>
+    internal static Room TrueScaleRoomIn(Box free, PrintCorrection correction) =>
+        new((free.Width - CheckRuler.Breadth - Air) / correction.Across, (free.Height - Foot - Air) / correction.Down);
+
     /// <summary>
     /// Puts a true-scale drawing in the middle of what is left, stretched by the packet's print correction, with the check
     /// rulers in both directions below and at the left of it. Takes the rest of the sheet.
@@ -77,9 +86,9 @@ public sealed class Sheet
         ArgumentNullException.ThrowIfNull(drawing);
         Box room = AddRulers();
         double width = drawing.Width * _correction.Across, height = drawing.Height * _correction.Down;
-        if (width > room.Width)
+        if (width > room.Width + 1e-9)
             throw new LayoutException($"The true-scale drawing on \"{Name}\"", width, room.Width);
-        if (height > room.Height)
+        if (height > room.Height + 1e-9)
             throw new LayoutException($"The true-scale drawing on \"{Name}\"", height, room.Height);
         PlaceCorrected(drawing, room.Centre - new Vector2D(width / 2, height / 2));
         Remaining = Remaining with { Y = Remaining.Bottom, Height = 0 };
@@ -89,7 +98,6 @@ public sealed class Sheet
     // The upright ruler stands at the left edge, the level one along the foot, its note beside it.
     private Box AddRulers()
     {
-        const double Foot = 15, Air = 3;
         Box room = Remaining;
         Box foot = room.Below(room.Height - Foot);
         double tall = CheckRuler.Room * _correction.Down;

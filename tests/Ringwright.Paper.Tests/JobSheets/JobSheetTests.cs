@@ -96,9 +96,12 @@ public class JobSheetTests
     {
         Plan plan = Planner.Plan(
             new() { Name = "Two", Rings = [Example.Disc, Example.Open] }, Shop.Starting with { Boards = new() { Length = AnyPlan.Mm(3000) } });
-        string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name).Where(n => n.Contains(": ", StringComparison.Ordinal))];
-        Assert.Equal(13, names.Length); // one is the order of work at the lathe
-        Assert.Equal(names.Length, names.Distinct().Count());
+        string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name)];
+        Assert.Equal(["The whole piece", "Take care"], names[..2]);
+        Assert.Equal("Record", names[^1]);
+        string[] ofRings = [.. names.Where(n => plan.Rings.Any(r => n.StartsWith(r.Ring.Name + ": ", StringComparison.Ordinal)))];
+        Assert.Equal(12, ofRings.Length);
+        Assert.Equal(ofRings.Length, ofRings.Distinct().Count());
     }
 
     // The lines of the pages run together, so that broken sentences are whole again.

@@ -62,7 +62,7 @@ public class PieceSheetTests
     private static int Checked(Plan plan, MeasureStyle style, PaperSize paper)
     {
         Packet packet = new(new("Piece", RingWords.Units(style), new(2026, 3, 14), "1"), paper);
-        PieceSheet.Add(packet, plan, style);
+        PieceSheet.Keep(packet, plan, style, Contents.None);
         foreach (Sheet sheet in packet.Sheets)
         {
             LayoutChecks.AssertClean(sheet.Drawing, sheet.Frame);

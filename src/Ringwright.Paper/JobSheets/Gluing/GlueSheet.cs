@@ -21,7 +21,6 @@ internal static class GlueSheet
     public static void Add(Packet packet, GlueSchedule schedule, MeasureStyle style)
     {
         GluePlan glue = schedule.Plan;
-        if (!glue.HasWork) return;
         GlueGroup[] groups = [.. GlueGroup.Of(glue)];
         Box free = packet.FreeArea;
         packet.Flow(Name, "–", [

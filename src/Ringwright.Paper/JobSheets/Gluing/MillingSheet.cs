@@ -19,10 +19,8 @@ internal static class MillingSheet
     /// <summary>A single setting of each machine stands on the ring's own sheets already.</summary>
     public static bool IsFor(MillingPlan milling) => milling.Planer.Length > 1 || milling.Rip.Length > 1 || (milling.Plan.Rings.Length > 1 && milling.Strips.Length > 0);
 
-    public static void Add(Packet packet, Plan plan, MeasureStyle style)
+    public static void Add(Packet packet, MillingPlan milling, MeasureStyle style)
     {
-        var milling = MillingPlan.Of(plan);
-        if (!IsFor(milling)) return;
         string title = $"{Settings(milling.Planer.Length, "thickness", "thicknesses")} and {Settings(milling.Rip.Length, "width", "widths")} for all rings";
         IEnumerable<IBlock> exact = milling.Figures.IsEmpty ? [] : [new Section("How exact", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 3 : 2, [.. milling.Figures.Select(f => Reading.Of(f.Label, f, style))]))];
         packet.Flow(Name, "–", [

@@ -20,7 +20,6 @@ internal static class StackingSheet
 
     public static void Add(Packet packet, GluePlan glue, MeasureStyle style)
     {
-        if (glue.Stack.Length == 0) return;
         double width = (packet.FreeArea.Width - Columns.Gutter) / 2, size = Math.Min(width, Tall);
         ScaledPicture side = StackingPicture.Side(glue, new(width, Tall));
         Sentence[] steps = [.. glue.StackSteps()];

@@ -14,7 +14,6 @@ internal static class StaveSheets
 {
     private const double Headings = 28; // heading above and caption below a picture, mm
     private const double LeastPicture = 70, MostPicture = 120;
-    private const double RulersAcross = 17, RulersDown = 20; // room that the kit's check rulers take, mm
 
     public static void Add(Packet packet, RingJob job)
     {
@@ -100,7 +99,7 @@ internal static class StaveSheets
         packet.Flow(job.SheetName("board and cuts"), strip.Scale.ToString(), [
             new Section(heading, new Picture(strip.Drawing, $"{seen} Hatched: edge and first offcut. Grey: kerf.")),
             new Section("Along the board", new Paragraph($"{job.Print("rows-per-board")} {(upright ? "staves from each strip" : "panels from each board")} of {job.Length(job.Shop.Boards.Length.Millimetres)}, {job.Print("row-length")} for each, saw cut included.")),
-            .. CuttingSheet.Woods(job),
+            CuttingSheet.Woods(job),
             new Section("Around the ring, counter-clockwise", new Paragraph(RingWords.Order(job.Ring, job.Key))),
         ]);
     }
@@ -109,6 +108,6 @@ internal static class StaveSheets
     {
         Sheet sheet = packet.Add(job.SheetName("true scale"), "1:1").Add(new Paragraph(
             "Two neighbours cut square across their joint, the outside up. Set the bevel gauge on the outer faces, and hold the first dry pair on the lines: the joint must stay shut."));
-        sheet.AddTrueScale(StaveJointPicture.Draw(job.Ring, job.Style, new(sheet.Remaining.Width - RulersAcross, sheet.Remaining.Height - RulersDown)));
+        sheet.AddTrueScale(StaveJointPicture.Draw(job.Ring, job.Style, sheet.TrueScaleRoom));
     }
 }

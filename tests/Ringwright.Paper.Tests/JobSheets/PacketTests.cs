@@ -1,0 +1,111 @@
+using System.Globalization;
+using Ringwright.Core;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.JobSheets;
+using Ringwright.Paper.Sheets;
+using Ringwright.Paper.Tests.Pictures;
+using UglyToad.PdfPig;
+
+namespace Ringwright.Paper.Tests.JobSheets;
+
+/// <summary>What holds the sheets together: contents, duplex, choice of sheets, cautions and record.</summary>
+public class PacketTests
+{
+    private static readonly PacketOptions Usual = new(MeasureStyle.Millimetres, PaperSize.A4, new(2026, 3, 14));
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_cover_says_on_which_page_every_part_begins(bool duplex)
+    {
+        Plan plan = AnyPiece.Stack(9, 200, 20, LengthUnit.Millimetre, "Course");
+        Packet packet = JobSheet.Packet(plan, Usual with { Duplex = duplex });
+        string[] names = [.. packet.Sheets.Select(s => s.Name)];
+        string cover = string.Join('\n', packet.Sheets.Where(s => s.Name == "The whole piece").SelectMany(s => s.Drawing.TextBoxes).Select(t => t.Text));
+        foreach (RingPlan ring in plan.Rings)
+        {
+            int page = Array.FindIndex(names, n => n == $"{ring.Ring.Name}: overview") + 1;
+            Assert.Contains($"\n{page.ToString(CultureInfo.InvariantCulture)}", cover, StringComparison.Ordinal);
+            if (duplex) Assert.Equal(1, page % 2);
+        }
+
+        Assert.Contains($"Record, page {Array.IndexOf(names, "Record") + 1}", cover, StringComparison.Ordinal);
+        Assert.Contains($"Take care, page {Array.IndexOf(names, "Take care") + 1}", cover, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void On_both_sides_the_margin_for_filing_changes_sides_and_nothing_leaves_the_frame()
+    {
+        Packet packet = JobSheet.Packet(AnyPiece.Stack(3, 200, 20, LengthUnit.Inch), Usual with { Duplex = true, Paper = PaperSize.Letter, Style = MeasureStyle.InchFractions });
+        foreach ((Sheet sheet, int index) in packet.Sheets.Select((s, i) => (s, i)))
+        {
+            Assert.Equal(index % 2 == 0 ? 20 : 10, sheet.Frame.X, 1e-9);
+            LayoutChecks.AssertInside(packet.Pages()[index], sheet.Frame);
+            LayoutChecks.AssertClean(packet.Pages()[index], sheet.Frame);
+        }
+    }
+
+    [Fact]
+    public void A_correction_stretches_the_rulers_on_either_side_of_the_paper()
+    {
+        Plan plan = AnyPiece.Stack(2, 60, 20, LengthUnit.Millimetre);
+        using PdfDocument pdf = PdfReader.Document(JobSheet.Packet(plan, Usual with { Duplex = true, Correction = new(1.004, 0.997) }).Pages());
+        int found = 0;
+        for (int p = 1; p <= pdf.NumberOfPages; p++)
+        {
+            IReadOnlyList<ReadLine> lines = PdfReader.Lines(pdf.GetPage(p));
+            if (!lines.Any(l => l.IsLevel && Math.Abs(l.Length - (101.6 * 1.004)) < 0.01)) continue;
+            Assert.Contains(lines, l => l.IsUpright && Math.Abs(l.Length - (101.6 * 0.997)) < 0.01);
+            found++;
+        }
+
+        Assert.Equal(2, found); // a true-scale sheet for each ring
+    }
+
+    [Theory]
+    [InlineData("cover", new[] { "The whole piece" })]
+    [InlineData("record, cautions", new[] { "Take care", "Record" })]
+    [InlineData("Record", new[] { "Record" })]
+    public void Only_the_sheets_asked_for_are_printed(string sheets, string[] names)
+    {
+        Packet packet = JobSheet.Packet(Example.PlanOf(Example.Open), Usual with { Sheets = PacketOptions.ReadSheets(sheets) });
+        Assert.Equal(names, packet.Sheets.Select(s => s.Name));
+    }
+
+    [Theory]
+    [InlineData("covers")]
+    [InlineData("")]
+    [InlineData("none")]
+    [InlineData("3")]
+    [InlineData("cover,,rings")]
+    public void Sheets_that_are_not_known_are_refused(string sheets) =>
+        Assert.Contains("cover", Assert.Throws<BadInputException>(() => PacketOptions.ReadSheets(sheets)).Right, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_cautions_are_all_there()
+    {
+        Plan plan = AnyPiece.Stack(2, 200, 20, LengthUnit.Millimetre);
+        string text = Text(JobSheet.Packet(plan, Usual with { Sheets = PacketSheets.Cautions }));
+        Assert.All(Cautions.For(plan), caution => Assert.Contains(caution, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_record_has_a_blank_row_for_every_setting_of_the_fences()
+    {
+        Plan plan = AnyPiece.Stack(70, 200, 20, LengthUnit.Inch, new string('W', 50));
+        Packet packet = JobSheet.Packet(plan, Usual with { Sheets = PacketSheets.Record, Style = MeasureStyle.InchFractions });
+        Assert.InRange(packet.Sheets.Count, 9, 12);
+        string text = Text(packet);
+        foreach (string field in new[] { "wedges sawn", "of them lost", "cuts timed", "faces sanded", "minutes", "last gap", "from boards" })
+            Assert.Contains(field, text, StringComparison.Ordinal);
+        Assert.Equal(2 * plan.Rings.Sum(r => r.Batches.Length), packet.Sheets.SelectMany(s => s.Drawing.TextBoxes).Count(t => t.Text == "30°"));
+        Assert.Contains("At the saw and the sander, continued", text, StringComparison.Ordinal);
+        Assert.All(packet.Sheets, sheet => LayoutChecks.AssertClean(sheet.Drawing, sheet.Frame));
+        Assert.All(packet.Sheets, sheet => LayoutChecks.AssertInside(sheet.Drawing, sheet.Frame));
+    }
+
+    private static string Text(Packet packet) => string.Join(' ', packet.Sheets.SelectMany(s => s.Drawing.TextBoxes).Select(t => t.Text));
+}
