@@ -94,6 +94,15 @@ public static class CommandLine
             config.AddCommand<TemplatesCommand>("templates")
                 .WithDescription("Shapes at true scale: wedges, rings, profile cards, plates and guides, on paper (PDF) or for a laser or router (SVG, DXF).")
                 .WithExample("templates", "examples/feature-bowl.json", "--out", "out", "--kinds", "outside,inside,stack");
+            config.AddCommand<GaugesCommand>("gauges")
+                .WithDescription("Gauges of the exact angles for a 3D printer: a wedge for both fences, a block for one.")
+                .WithExample("gauges", "examples/walnut-ring.json", "--out", "out", "--bed", "\"200 mm\"");
+            config.AddCommand<LabelsCommand>("labels")
+                .WithDescription("Stickers for rings and batches of wedges, with a code that opens the ring's job sheet in the app.")
+                .WithExample("labels", "examples/feature-bowl.json", "--out", "labels.pdf", "--grid", "3x7");
+            config.AddCommand<PictureCommand>("picture")
+                .WithDescription("Any view of a plan as SVG, PNG or PDF; without a view, list them.")
+                .WithExample("picture", "examples/walnut-ring.json", "--view", "fence", "--out", "fence.png");
             config.AddCommand<SimulateCommand>("simulate")
                 .WithDescription("Saw one board in simulation with the errors of the shop: every wedge as it comes out.")
                 .WithExample("simulate", "examples/two-wood-disc.json");

@@ -23,12 +23,25 @@ internal static class PieceEndpoints
         app.MapGet(JobSheetPath, (Workbench bench) =>
         {
             Sheet sheet = bench.Now;
-            PaperSize paper = sheet.Style.Unit == LengthUnit.Inch ? PaperSize.Letter : PaperSize.A4;
             using var pdf = new MemoryStream();
-            JobSheet.WritePdf(sheet.Good, sheet.Style, paper, DateOnly.FromDateTime(DateTime.Now), pdf);
+            JobSheet.WritePdf(sheet.Good, sheet.Style, PaperFor(sheet), DateOnly.FromDateTime(DateTime.Now), pdf);
             return Results.File(pdf.ToArray(), "application/pdf");
         });
+        app.MapGet("/rings/{name}", RingSheets);
     }
+
+    // Where the code on a label leads: the sheets of one ring.
+    private static IResult RingSheets(string name, Workbench bench)
+    {
+        Sheet sheet = bench.Now;
+        if (!sheet.Good.Rings.Any(r => r.Ring.Name == name)) return Results.Text($"There is no ring “{name}” in the piece on the bench, {sheet.Good.Piece.Name}.", statusCode: StatusCodes.Status404NotFound);
+        var options = new PacketOptions(sheet.Style, PaperFor(sheet), DateOnly.FromDateTime(DateTime.Now)) { Ring = name };
+        using var pdf = new MemoryStream();
+        JobSheet.WritePdf(sheet.Good, options, pdf);
+        return Results.File(pdf.ToArray(), "application/pdf");
+    }
+
+    private static PaperSize PaperFor(Sheet sheet) => sheet.Style.Unit == LengthUnit.Inch ? PaperSize.Letter : PaperSize.A4;
 
     /// <summary>The piece's name as a file name: letters and digits, the rest as dashes.</summary>
     public static string FileName(Sheet sheet, string ending)

@@ -16,10 +16,10 @@ internal static class PictureFile
     private const double DotsPerInch = 200;
 
     /// <summary>Refuses a name that ends with nothing it can write, before any work is done.</summary>
-    public static void Check(string? path)
+    public static void Check(string? path, string option = Option)
     {
         if (path is not null && Extension(path) is not (".svg" or ".png" or ".pdf"))
-            throw new BadInputException(Option, $"“{path}” is no picture that can be written", "a name that ends with .svg, .png or .pdf is needed");
+            throw new BadInputException(option, $"“{path}” is no picture that can be written", "a name that ends with .svg, .png or .pdf is needed");
     }
 
     /// <summary>Writes the picture, whole or not at all, and says so.</summary>

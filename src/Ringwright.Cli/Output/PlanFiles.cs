@@ -1,6 +1,7 @@
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
+using Ringwright.Paper.Data;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
@@ -12,8 +13,9 @@ namespace Ringwright.Cli.Output;
 /// <summary>The files of a plan, named after the piece's file.</summary>
 internal sealed class PlanFiles(Plan plan, PacketOptions options)
 {
-    private readonly MeasureStyle _style = options.Style;
     private static readonly Room PictureRoom = new(160, 180);
+
+    private readonly MeasureStyle _style = options.Style;
 
     /// <summary>Writes all files and returns their paths.</summary>
     public IEnumerable<string> Write(string pieceFile, string folder)
@@ -28,6 +30,7 @@ internal sealed class PlanFiles(Plan plan, PacketOptions options)
             yield return Written(stem + ".unrolled.svg", SvgWriter.Write(PiecePage.Unrolled(plan, _style, coloured: true), UnrolledTitle(plan)));
         yield return Written(stem + ".plan.json", PlanJson.Write(plan, _style));
         yield return Written(stem + ".cut-list.csv", CutListCsv.Write(plan, _style));
+        yield return Written(stem + ".figures.xlsx", Workbook());
     }
 
     /// <summary>What a picture of the outside laid flat is called.</summary>
@@ -37,6 +40,13 @@ internal sealed class PlanFiles(Plan plan, PacketOptions options)
     {
         using var stream = new MemoryStream();
         JobSheet.WritePdf(plan, options with { Schedule = GlueScheduler.Of(GluePlan.Of(plan)) }, stream);
+        return stream.ToArray();
+    }
+
+    private byte[] Workbook()
+    {
+        using var stream = new MemoryStream();
+        PlanWorkbook.WriteAsync(plan, _style, stream).GetAwaiter().GetResult(); // in memory: nothing is waited for
         return stream.ToArray();
     }
 

@@ -33,8 +33,8 @@ internal sealed class TemplateFiles(Plan plan, PacketOptions options)
         }
     }
 
-    // Letters and digits, the rest as dashes, short enough for any file system.
-    private static string FileName(string name)
+    /// <summary>A name as part of a file's: letters and digits, the rest as dashes, short enough for any file system.</summary>
+    public static string FileName(string name)
     {
         string words = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
         string joined = string.Join('-', words.Split(' ', StringSplitOptions.RemoveEmptyEntries));

@@ -66,6 +66,27 @@ public sealed record MeasureStyle
     /// <summary>Prints a length given in mm.</summary>
     public string Length(double millimetres) => Print(millimetres, Quantity.Length);
 
+    /// <summary>The number that is printed, before it is rounded, and its unit: for a table that other programs reckon with.</summary>
+    public (double Number, string Unit) Value(double value, Quantity quantity)
+    {
+        bool inch = Unit == LengthUnit.Inch;
+        return quantity switch
+        {
+            Quantity.Length or Quantity.FineLength => inch ? (value / MillimetresPerInch, "in") : (value, "mm"),
+            Quantity.Angle or Quantity.FineAngle => (double.RadiansToDegrees(value), "deg"),
+            Quantity.Share => (100 * value, "%"),
+            Quantity.Area => inch ? (value / (MillimetresPerInch * MillimetresPerInch), "in2") : (value, "mm2"),
+            Quantity.Volume => inch ? (value / (MillimetresPerInch * MillimetresPerInch * MillimetresPerInch), "in3") : (value / 1000, "cm3"),
+            Quantity.Stress => inch ? (value * PsiPerMegapascal, "psi") : (value, "MPa"),
+            Quantity.Turns => (value, "rpm"),
+            Quantity.Mass => inch ? (value / GramsPerOunce, "oz") : (value, "g"),
+            Quantity.Density => inch ? (value * PoundsPerCubicFoot, "lb/ft3") : (value, "kg/m3"),
+            Quantity.Unbalance => inch ? (value / (GramsPerOunce * MillimetresPerInch), "oz in") : (value, "g mm"),
+            Quantity.Force => inch ? (value / NewtonsPerPound, "lbf") : (value, "N"),
+            _ => (value, ""),
+        };
+    }
+
     private string Inches(double millimetres)
     {
         double inches = millimetres / MillimetresPerInch;

@@ -17,22 +17,31 @@ public static class StlWriter
     public static byte[] Write(TurnedMesh mesh)
     {
         ArgumentNullException.ThrowIfNull(mesh);
-        long length = Header + ((long)Triangle * mesh.TriangleCount);
-        if (length > Array.MaxLength) throw new BadInputException("STL", $"{mesh.TriangleCount} triangles are too many for one file", "take fewer facets or a larger tolerance");
+        return Write(mesh.Positions, mesh.Indices);
+    }
+
+    /// <summary>The bytes of an STL file of any triangles.</summary>
+    /// <param name="positions">x, y, z of every corner, mm.</param>
+    /// <param name="indices">Three corners for each triangle, counter-clockwise seen from outside.</param>
+    /// <exception cref="BadInputException">More triangles than fit into one array of bytes.</exception>
+    public static byte[] Write(ReadOnlySpan<float> positions, ReadOnlySpan<int> indices)
+    {
+        int count = indices.Length / 3;
+        long length = Header + ((long)Triangle * count);
+        if (length > Array.MaxLength) throw new BadInputException("STL", $"{count} triangles are too many for one file", "take fewer facets or a larger tolerance");
         byte[] bytes = new byte[length];
         // Must not begin with "solid", by which readers know the text form.
         "Binary STL, millimetres"u8.CopyTo(bytes);
-        BinaryPrimitives.WriteInt32LittleEndian(bytes.AsSpan(80), mesh.TriangleCount);
-        for (int i = 0; i < mesh.TriangleCount; i++) WriteTriangle(bytes.AsSpan(Header + (Triangle * i), Triangle), mesh, i);
+        BinaryPrimitives.WriteInt32LittleEndian(bytes.AsSpan(80), count);
+        for (int i = 0; i < count; i++) WriteTriangle(bytes.AsSpan(Header + (Triangle * i), Triangle), positions, indices.Slice(3 * i, 3));
         return bytes;
     }
 
-    private static void WriteTriangle(Span<byte> to, TurnedMesh mesh, int triangle)
+    private static void WriteTriangle(Span<byte> to, ReadOnlySpan<float> positions, ReadOnlySpan<int> corners)
     {
-        ReadOnlySpan<int> corners = mesh.Indices.Slice(3 * triangle, 3);
-        Vector3 a = Corner(mesh, corners[0]);
-        Vector3 b = Corner(mesh, corners[1]);
-        Vector3 c = Corner(mesh, corners[2]);
+        Vector3 a = Corner(positions, corners[0]);
+        Vector3 b = Corner(positions, corners[1]);
+        Vector3 c = Corner(positions, corners[2]);
         Vector3 cross = Vector3.Cross(b - a, c - a);
         Write(to, cross == default ? default : Vector3.Normalize(cross));
         Write(to[12..], a);
@@ -40,7 +49,7 @@ public static class StlWriter
         Write(to[36..], c);
     }
 
-    private static Vector3 Corner(TurnedMesh mesh, int vertex) => new(mesh.Positions.Slice(3 * vertex, 3));
+    private static Vector3 Corner(ReadOnlySpan<float> positions, int vertex) => new(positions.Slice(3 * vertex, 3));
 
     private static void Write(Span<byte> to, Vector3 v)
     {

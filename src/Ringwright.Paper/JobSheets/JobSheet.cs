@@ -16,8 +16,9 @@ public static class JobSheet
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet.</param>
     /// <param name="correction">Correction of true-scale outlines for one printer; none when absent.</param>
-    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null) =>
-        Packet(plan, new PacketOptions(style, paper, date) { Correction = correction ?? PrintCorrection.None });
+    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
+    public static Packet Packet(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, PrintCorrection? correction = null, GlueSchedule? schedule = null) =>
+        Packet(plan, new PacketOptions(style, paper, date) { Correction = correction ?? PrintCorrection.None, Schedule = schedule });
 
     /// <summary>The sheets that the options ask for, in the order of the work.</summary>
     /// <param name="plan">The plan.</param>
@@ -28,7 +29,9 @@ public static class JobSheet
         ArgumentNullException.ThrowIfNull(options);
         Packet packet = Empty(plan, options);
         PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketOptions.ForOneRing);
-        PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind))];
+        string? only = options.Ring is null ? null : OnSheetsOf(plan, options.Ring);
+        if (only is not null) wanted = PacketSheets.Rings;
+        PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind) && (only is null || part.Name == only))];
         int[] pages = new int[parts.Length];
         Action<IEnumerable<IBlock>>? cover = wanted.HasFlag(PacketSheets.Cover) ? PieceSheet.Keep(packet, plan, options.Style, Contents()) : null;
         for (int i = 0; i < parts.Length; i++)
@@ -50,8 +53,9 @@ public static class JobSheet
     /// <param name="paper">The paper, upright.</param>
     /// <param name="date">Date printed on every sheet and written into the file.</param>
     /// <param name="output">Where to; left open.</param>
-    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output) =>
-        WritePdf(plan, new PacketOptions(style, paper, date), output);
+    /// <param name="schedule">When to glue what, of this plan; a quick order when absent.</param>
+    public static void WritePdf(Plan plan, MeasureStyle style, PaperSize paper, DateOnly date, Stream output, GlueSchedule? schedule = null) =>
+        WritePdf(plan, new PacketOptions(style, paper, date) { Schedule = schedule }, output);
 
     /// <summary>Writes the sheets that the options ask for as PDF.</summary>
     /// <param name="plan">The plan.</param>
@@ -87,6 +91,10 @@ public static class JobSheet
         if (LathePlan.Of(plan) is { Rings.IsEmpty: false } lathe) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, lathe, options.Style));
         if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
     }
+
+    // The ring on whose sheets a ring stands.
+    private static string OnSheetsOf(Plan plan, string ring) =>
+        plan.Rings.FirstOrDefault(r => r.Ring.Name == ring) is { Board: BoardGroupPlan board, Batches.IsEmpty: true } ? board.Carrier.Name : ring;
 
     // A ring that is sawn out of another's board stands on the sheets of that one.
     private static bool HasSheets(RingPlan ring) => ring.Stave is not null || !ring.Batches.IsEmpty || ring.Ring is SolidLayer;

@@ -58,10 +58,13 @@ public sealed record PacketOptions(MeasureStyle Style, PaperSize Paper, DateOnly
     /// </summary>
     public PacketSheets? Sheets { get; init; }
 
+    /// <summary>Only the job sheets of the ring of this name; everything when null.</summary>
+    public string? Ring { get; init; }
+
     /// <summary>The sheets of a single ring without a shape: it has its cautions and its record on its own sheets.</summary>
     internal const PacketSheets ForOneRing = PacketSheets.Timber | PacketSheets.Rings | PacketSheets.Glue | PacketSheets.Stack;
 
-    /// <summary>When to glue what, of the plan that is printed; a quick order when absent.</summary>
+    /// <summary>When to glue what, of the same plan; a quick order when absent.</summary>
     public GlueSchedule? Schedule { get; init; }
 
     /// <summary>Reads names of sheets separated by commas, such as <c>cover,rings</c>.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
@@ -37,5 +38,5 @@ internal static class RecordSheet
         r.Batches.Length == 1 ? r.Ring.Name : $"{r.Ring.Name}, wedge {b + 1}", style.Print(batch.Glued.WedgeAngle, Quantity.Angle),
     }));
 
-    private static string Count(int count) => count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -34,15 +34,52 @@ public static class ThreeMfWriter
     {
         WoodList.Check(mesh, woods);
         if (!mesh.Normals.IsEmpty) throw new BadInputException("3MF", "each face of the mesh has its own corners", "mesh it with shared corners");
+        return Package(xml => WriteModel(xml, mesh, woods));
+    }
+
+    /// <summary>The bytes of a file of one solid without a wood, such as a gauge, where it lies.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="positions">x, y, z of every corner, mm; corners are shared.</param>
+    /// <param name="indices">Three corners for each triangle, counter-clockwise seen from outside.</param>
+    public static byte[] Write(string name, float[] positions, IReadOnlyList<int> indices)
+    {
+        ArgumentNullException.ThrowIfNull(indices);
+        return Package(xml =>
+        {
+            StartModel(xml);
+            xml.WriteStartElement("object");
+            Attributes(xml, ("id", "1"), ("name", Lettering.Typesetter.Clean(name)), ("type", "model"));
+            xml.WriteStartElement("mesh");
+            WriteVertices(xml, positions);
+            WriteTriangles(xml, [.. indices], 0);
+            xml.WriteEndElement();
+            xml.WriteEndElement();
+            xml.WriteEndElement();
+            xml.WriteStartElement("build");
+            Element(xml, "item", ("objectid", "1"), ("transform", Transform(positions)));
+            xml.WriteEndElement();
+            xml.WriteEndElement();
+        });
+    }
+
+    private static byte[] Package(Action<XmlWriter> model)
+    {
         using MemoryStream stream = new();
         using (ZipArchive zip = new(stream, ZipArchiveMode.Create, leaveOpen: true))
         {
             Add(zip, "[Content_Types].xml", WriteContentTypes);
             Add(zip, "_rels/.rels", WriteRelationships);
-            Add(zip, ModelPath, xml => WriteModel(xml, mesh, woods));
+            Add(zip, ModelPath, model);
         }
 
         return stream.ToArray();
+    }
+
+    private static void StartModel(XmlWriter xml)
+    {
+        xml.WriteStartElement("model", Core);
+        xml.WriteAttributeString("unit", "millimeter");
+        xml.WriteStartElement("resources");
     }
 
     private static void Add(ZipArchive zip, string path, Action<XmlWriter> write)
@@ -72,14 +109,12 @@ public static class ThreeMfWriter
     private static void WriteModel(XmlWriter xml, TurnedMesh mesh, IReadOnlyList<Wood> woods)
     {
         WoodRange[] ranges = [.. mesh.Woods.Where(range => range.IndexCount > 0)];
-        xml.WriteStartElement("model", Core);
-        xml.WriteAttributeString("unit", "millimeter");
-        xml.WriteStartElement("resources");
+        StartModel(xml);
         if (ranges.Length > 0) WriteMaterials(xml, ranges, woods);
         for (int i = 0; i < ranges.Length; i++) WriteObject(xml, mesh, ranges[i], i, woods[ranges[i].Wood].Name);
         xml.WriteEndElement();
         xml.WriteStartElement("build");
-        string transform = Transform(mesh);
+        string transform = Transform(mesh.Positions);
         for (int i = 0; i < ranges.Length; i++) Element(xml, "item", ("objectid", ObjectId(i)), ("transform", transform));
         xml.WriteEndElement();
         xml.WriteEndElement();
@@ -125,10 +160,10 @@ public static class ThreeMfWriter
     }
 
     // Printers place what they get in the positive octant.
-    private static string Transform(TurnedMesh mesh)
+    private static string Transform(ReadOnlySpan<float> positions)
     {
         Span<float> least = [float.PositiveInfinity, float.PositiveInfinity, float.PositiveInfinity];
-        for (int i = 0; i < mesh.Positions.Length; i++) least[i % 3] = Math.Min(least[i % 3], mesh.Positions[i]);
+        for (int i = 0; i < positions.Length; i++) least[i % 3] = Math.Min(least[i % 3], positions[i]);
         return $"1 0 0 0 1 0 0 0 1 {Number(0 - least[0])} {Number(0 - least[1])} {Number(0 - least[2])}";
     }
 

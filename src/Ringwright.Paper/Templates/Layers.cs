@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
+using Ringwright.Core.Planning;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
@@ -6,7 +8,8 @@ using Ringwright.Paper.Pictures;
 namespace Ringwright.Paper.Templates;
 
 /// <summary>The layers of a template while it is drawn, all in the same axes: workshop millimetres around any origin.</summary>
-internal sealed class Layers
+/// <param name="turn">Turned counter-clockwise as seen, radians.</param>
+internal sealed class Layers(double turn = 0)
 {
     /// <summary>Name of the layer of lines to cut along.</summary>
     public const string CutName = "cut";
@@ -25,7 +28,7 @@ internal sealed class Layers
     private readonly Drawing _cut = new(0, 0), _lines = new(0, 0), _reference = new(0, 0), _words = new(0, 0);
 
     /// <summary>How workshop axes (y up) lie on the paper.</summary>
-    public Placement Place { get; } = new(Vector2D.Zero);
+    public Placement Place { get; } = new(Vector2D.Zero, Turn: turn);
 
     /// <summary>A line to cut along.</summary>
     public Layers Cut(Outline outline) => On(_cut, outline, TrueScalePicture.Line);
@@ -37,7 +40,7 @@ internal sealed class Layers
     public Layers Reference(Outline outline) => On(_reference, outline, Thin);
 
     /// <summary>Draws pieces of a ring to see.</summary>
-    public Layers Pieces(System.Collections.Immutable.ImmutableArray<Core.Planning.LaidOutline> pieces, bool whole, bool reference = false)
+    public Layers Pieces(ImmutableArray<LaidOutline> pieces, bool whole, bool reference = false)
     {
         TrueScalePicture.Pieces(reference ? _reference : _lines, pieces, whole, Place, reference ? Thin : TrueScalePicture.Line);
         return this;
@@ -47,6 +50,13 @@ internal sealed class Layers
     public Layers Words(string text, Vector2D at, Anchor? anchor = null)
     {
         _words.Text(Wrapping.Lines(text, TypeScale.Body, double.PositiveInfinity), Place.Point(at), anchor ?? Anchor.Middle);
+        return this;
+    }
+
+    /// <summary>A line of words along a direction of the workshop's axes, its middle at a place.</summary>
+    public Layers WordsAlong(string text, Vector2D at, double direction)
+    {
+        _words.Text(text, Place.Point(at), TypeScale.Body, Anchor.Middle, Place.Angle(direction));
         return this;
     }
 

@@ -1,3 +1,4 @@
+using Ringwright.Core.Gauges;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 
@@ -27,6 +28,8 @@ public static class TemplateSet
             yield return (TemplateKind.Inside, () => ProfileTemplates.Inside(plan, form));
         }
 
+        foreach (GaugeShape gauge in GaugeSet.Of(plan, ring: only))
+            yield return (gauge.Name.EndsWith("block", StringComparison.Ordinal) ? TemplateKind.Block : TemplateKind.Gauge, () => GaugeTemplates.Of(gauge));
         for (int i = 0; i < plan.Rings.Length; i++)
         {
             RingPlan ring = plan.Rings[i], below = plan.Rings[Math.Max(0, i - 1)];

@@ -1,3 +1,4 @@
+using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Drawings;
@@ -17,7 +18,7 @@ public static class TemplateSheets
     /// <param name="plan">The plan they belong to.</param>
     /// <param name="templates">The templates.</param>
     /// <param name="options">How they are printed.</param>
-    /// <exception cref="LayoutException">A template would need hundreds of pages.</exception>
+    /// <exception cref="BadInputException">A template would need hundreds of pages.</exception>
     public static Packet Packet(Plan plan, IEnumerable<Template> templates, PacketOptions options)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -33,7 +34,7 @@ public static class TemplateSheets
     /// <param name="templates">The templates.</param>
     /// <param name="options">How they are printed.</param>
     /// <param name="output">Where to; left open.</param>
-    /// <exception cref="LayoutException">A template would need hundreds of pages.</exception>
+    /// <exception cref="BadInputException">A template would need hundreds of pages.</exception>
     public static void WritePdf(Plan plan, IEnumerable<Template> templates, PacketOptions options, Stream output)
     {
         Packet packet = Packet(plan, templates, options);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ringwright.Core;
 using Ringwright.Core.Geometry;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Pictures;
@@ -25,7 +26,7 @@ internal sealed class TilePlan
     public const double Overlap = 14;
 
     /// <summary>Most pages of one template; more are no help in a shop.</summary>
-    public const int Most = 400;
+    public const int Most = 600;
 
     private readonly double _stepX, _stepY;
     private readonly Box _all;
@@ -37,7 +38,8 @@ internal sealed class TilePlan
         double width = ((Columns - 1) * _stepX) + room.Width, height = ((Rows - 1) * _stepY) + room.Height;
         // What is left over is shared between both ends.
         _all = IsOne ? new(0, 0, whole.Width, whole.Height) : new((whole.Width - width) / 2, (whole.Height - height) / 2, width, height);
-        if ((long)Columns * Rows > Most) throw new LayoutException("The template on this paper", whole.Width, room.Width * 20);
+        if ((long)Columns * Rows > Most)
+            throw new BadInputException("template", string.Create(CultureInfo.InvariantCulture, $"at true scale it would take {(long)Columns * Rows} pages"), $"at most {Most} are printed; take its SVG or DXF file");
         IEnumerable<Tile> tiles = from row in Enumerable.Range(0, Rows) from column in Enumerable.Range(0, Columns) select new Tile(column, row, BoxOf(column, row, room));
         Tiles = IsOne ? [.. tiles] : [.. tiles.Where(tile => HasLines(whole, Vector2D.Zero, tile.Box))];
     }
@@ -57,7 +59,7 @@ internal sealed class TilePlan
     /// <summary>Divides a drawing.</summary>
     /// <param name="whole">The drawing.</param>
     /// <param name="room">Room on a page, mm of the drawing.</param>
-    /// <exception cref="LayoutException">It would need too many pages.</exception>
+    /// <exception cref="BadInputException">It would need too many pages.</exception>
     public static TilePlan Of(Drawing whole, Room room) => new(whole, room);
 
     /// <summary>Places of the crosses on a tile, in the axes of the whole, each with the name of the page on the other side.</summary>
@@ -82,6 +84,14 @@ internal sealed class TilePlan
             Vector2D seam = Seam(tile, dx, dy), along = dx != 0 ? new(0, tile.Box.Height / 2) : new(tile.Box.Width / 2, 0);
             yield return (seam - along, seam + along);
         }
+    }
+
+    /// <summary>What of a tile lies clear of all that it shares with its neighbours, in axes moved by <paramref name="shift"/> the other way.</summary>
+    public Box ClearOfSeams(Tile tile, Vector2D shift)
+    {
+        double Beside(int dx, int dy) => Tiles.Any(t => t.Column == tile.Column + dx && t.Row == tile.Row + dy) ? Overlap : 0;
+        double left = Beside(-1, 0), top = Beside(0, -1);
+        return new(left - shift.X, top - shift.Y, tile.Box.Width - left - Beside(1, 0), tile.Box.Height - top - Beside(0, 1));
     }
 
     private static Vector2D Seam(Tile tile, int dx, int dy) =>

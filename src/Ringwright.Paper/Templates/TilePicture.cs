@@ -16,7 +16,7 @@ internal static class TilePicture
     {
         if (plan.IsOne) return whole;
         Drawing part = new(tile.Box.Width, tile.Box.Height);
-        Copy(whole, part, Vector2D.Zero, tile);
+        Copy(whole, part, Vector2D.Zero, tile, plan);
         foreach ((Vector2D from, Vector2D to) in plan.Seams(tile)) part.Line(from - tile.Box.TopLeft, to - tile.Box.TopLeft, Pens.Hidden);
         foreach ((Vector2D at, string beyond) in plan.Crosses(tile)) Cross(part, at - tile.Box.TopLeft, beyond);
         return part;
@@ -38,7 +38,7 @@ internal static class TilePicture
         return map;
     }
 
-    private static void Copy(Drawing from, Drawing to, Vector2D at, Tile tile)
+    private static void Copy(Drawing from, Drawing to, Vector2D at, Tile tile, TilePlan plan)
     {
         Vector2D shift = at - tile.Box.TopLeft;
         Box window = new(-shift.X, -shift.Y, tile.Box.Width, tile.Box.Height);
@@ -46,27 +46,29 @@ internal static class TilePicture
         {
             if (mark is Mark.Placed placed)
             {
-                Copy(placed.Child, to, at + placed.At, tile);
+                Copy(placed.Child, to, at + placed.At, tile, plan);
             }
             else if (mark is Mark.Stroke stroke && stroke.Outline.Within(window) is Outline inside)
             {
                 to.Place(new Drawing(0, 0).Stroke(inside, stroke.Pen), shift);
             }
-            else if (mark is Mark.Text text && Fitting(text, window) is Vector2D moved)
+            else if (mark is Mark.Text text && Fitting(text, window, plan.ClearOfSeams(tile, shift)) is Vector2D moved)
             {
-                to.Text(text.Line, text.At + moved + shift, text.Anchor, text.Angle);
+                Mark.Text placedText = text with { At = text.At + moved + shift };
+                // Of words that were moved onto each other the later ones stand on the other page only.
+                if (!to.TextBoxes.Any(t => t.Box.Overlaps(placedText.Bounds))) to.Text(placedText.Line, placedText.At, placedText.Anchor, placedText.Angle);
             }
         }
     }
 
-    // Words are not cut: the page that has their middle has them whole, moved in where they would leave it.
-    private static Vector2D? Fitting(Mark.Text text, Box window)
+    // Words are not cut: the page that has their middle has them whole, moved to where nothing belongs to a seam.
+    private static Vector2D? Fitting(Mark.Text text, Box window, Box clear)
     {
         Box box = text.Bounds;
-        if (!window.Contains(new(box.Centre.X, box.Centre.Y, 0, 0)) || box.Width > window.Width) return null;
-        double x = Math.Max(0, window.X - box.X) - Math.Max(0, box.Right - window.Right);
-        double y = Math.Max(0, window.Y - box.Y) - Math.Max(0, box.Bottom - window.Bottom);
-        return new(x, y);
+        if (!window.Contains(new(box.Centre.X, box.Centre.Y, 0, 0)) || box.Width > clear.Width || box.Height > clear.Height) return null;
+        return new(
+            Math.Max(0, clear.X - box.X) - Math.Max(0, box.Right - clear.Right),
+            Math.Max(0, clear.Y - box.Y) - Math.Max(0, box.Bottom - clear.Bottom));
     }
 
     private static void Cross(Drawing part, Vector2D at, string beyond) => part

@@ -102,6 +102,7 @@ public class JobSheetTests
         string[] ofRings = [.. names.Where(n => plan.Rings.Any(r => n.StartsWith(r.Ring.Name + ": ", StringComparison.Ordinal)))];
         Assert.Equal(12, ofRings.Length);
         Assert.Equal(ofRings.Length, ofRings.Distinct().Count());
+        Assert.Equal(["At the lathe", "At the lathe: order of work"], names[^3..^1]);
     }
 
     // The lines of the pages run together, so that broken sentences are whole again.

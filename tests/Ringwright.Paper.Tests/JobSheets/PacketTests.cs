@@ -75,6 +75,14 @@ public class PacketTests
         Assert.Equal(names, packet.Sheets.Select(s => s.Name));
     }
 
+    [Fact]
+    public void One_ring_s_sheets_come_by_themselves()
+    {
+        Packet packet = JobSheet.Packet(AnyPiece.Stack(3, 200, 20, LengthUnit.Millimetre), Usual with { Ring = "Ring 2" });
+        Assert.All(packet.Sheets, sheet => Assert.StartsWith("Ring 2: ", sheet.Name, StringComparison.Ordinal));
+        Assert.Equal(6, packet.Sheets.Count);
+    }
+
     [Theory]
     [InlineData("covers")]
     [InlineData("")]

@@ -1,0 +1,93 @@
+using System.ComponentModel;
+using System.Globalization;
+using Ringwright.Cli.Output;
+using Ringwright.Core;
+using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Labels;
+using Ringwright.Paper.Output;
+using Ringwright.Paper.Sheets;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands;
+
+/// <summary><c>ringwright labels FILE --out FILE</c>: stickers for rings and batches of wedges, with a code.</summary>
+internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsCommand.Settings>
+{
+    internal sealed class Settings : PaperSettings
+    {
+        [CommandOption("-o|--out <FILE>", isRequired: true)]
+        [Description("The PDF to write.")]
+        public string Out { get; init; } = "";
+
+        [CommandOption("--grid <COLUMNSxROWS>")]
+        [Description("Stickers across and down the sheet, such as 3x7.")]
+        public string? Grid { get; init; }
+
+        [CommandOption("--margins <ACROSS,DOWN>")]
+        [Description("Margins left and right, above and below, such as 10 mm,12 mm.")]
+        public string? Margins { get; init; }
+
+        [CommandOption("--gaps <ACROSS,DOWN>")]
+        [Description("Gaps between stickers, such as 3 mm,2 mm.")]
+        public string? Gaps { get; init; }
+
+        [CommandOption("--skip <N>")]
+        [Description("Stickers of the first sheet that are used already.")]
+        public int Skip { get; init; }
+
+        [CommandOption("--outlines")]
+        [Description("Draw the stickers' edges, for plain paper.")]
+        public bool Outlines { get; init; }
+
+        [CommandOption("--link <ADDRESS>")]
+        [Description("Address of the app on your network, such as http://192.168.1.20:5080: the codes then open the ring's job sheet. Otherwise they name ring and piece.")]
+        public string? Link { get; init; }
+
+        public LabelGrid ReadGrid(LengthUnit unit)
+        {
+            LabelGrid grid = LabelGrid.Plain;
+            if (Grid is not null)
+            {
+                string[] both = Grid.ToLowerInvariant().Split('x', StringSplitOptions.TrimEntries);
+                if (both.Length != 2 || !int.TryParse(both[0], NumberStyles.None, CultureInfo.InvariantCulture, out int columns) || !int.TryParse(both[1], NumberStyles.None, CultureInfo.InvariantCulture, out int rows))
+                    throw new BadInputException("--grid", $"“{Grid}” is no grid", "stickers across and down are needed, such as 3x7");
+                grid = grid with { Columns = columns, Rows = rows };
+            }
+
+            if (Margins is not null) grid = grid with { MarginAcross = Pair("--margins", Margins, unit).Across, MarginDown = Pair("--margins", Margins, unit).Down };
+            if (Gaps is not null) grid = grid with { GapAcross = Pair("--gaps", Gaps, unit).Across, GapDown = Pair("--gaps", Gaps, unit).Down };
+            return grid;
+        }
+
+        public Uri? ReadLink() => Link is null ? null : Uri.TryCreate(Link, UriKind.Absolute, out Uri? link) && (link.Scheme is "http" or "https")
+            ? link
+            : throw new BadInputException("--link", $"“{Link}” is no address", "one such as http://192.168.1.20:5080 is needed");
+
+        private static (double Across, double Down) Pair(string option, string text, LengthUnit unit)
+        {
+            const string Right = "two lengths are needed, across and down, such as 10 mm,12 mm";
+            string[] both = text.Split(',', StringSplitOptions.TrimEntries);
+            if (both.Length != 2) throw new BadInputException(option, $"“{text}” is not two lengths", Right);
+            return (TypedText.Length(option, both[0], unit, Right).Millimetres, TypedText.Length(option, both[1], unit, Right).Millimetres);
+        }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        if (!settings.Out.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase)) throw new BadInputException("--out", $"“{settings.Out}” is no PDF", "a name that ends with .pdf is needed");
+        Uri? link = settings.ReadLink();
+        Plan plan = settings.Plan();
+        MeasureStyle style = settings.Style(plan.Piece.Units);
+        PaperSize paper = settings.PaperFor(plan.Piece.Units);
+        Label[] labels = [.. Label.Of(plan, style, link)];
+        IReadOnlyList<Drawing> pages = LabelSheets.Pages(labels, settings.ReadGrid(style.Unit), paper, settings.Skip, settings.Outlines, settings.PrintCorrection());
+        using var stream = new MemoryStream();
+        PdfWriter.Write(pages, new($"{plan.Piece.Name}: labels", $"{labels.Length} stickers", DateOnly.FromDateTime(DateTime.Now)), stream);
+        SafeFile.Write(settings.Out, stream.ToArray());
+        console.WriteLine($"{settings.Out} written: {labels.Length} stickers on {pages.Count} {(pages.Count == 1 ? "sheet" : "sheets")}. Print at actual size (100 %).");
+        return ExitCode.Done;
+    }
+}
