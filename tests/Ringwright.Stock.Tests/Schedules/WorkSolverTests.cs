@@ -23,7 +23,7 @@ public class WorkSolverTests
         from rest in Gen.Int[0, 4]
         from amount in Gen.Int[1, 2]
         from before in Gen.Int[-3, 4]
-        select new WorkTask(hands + clamped + rest, [new(0, hands), .. clamped == 0 ? new ResourceUse[] { } : [new(1, hands + clamped, amount)]], before < 0 ? [] : [before]);
+        select new WorkTask(hands + clamped + rest, [new(0, hands), .. clamped == 0 ? [] : new ResourceUse[] { new(1, hands + clamped, amount) }], before < 0 ? [] : [before]);
 
     [Fact]
     public void A_published_job_shop_is_solved_to_its_optimum()

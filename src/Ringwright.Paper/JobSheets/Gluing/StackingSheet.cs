@@ -2,7 +2,6 @@ using System.Globalization;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
-using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Pictures.Gluing;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ringwright.Core.Geometry;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.JobSheets;
