@@ -16,5 +16,5 @@ internal interface IBench
 /// <summary>All benchmarks, in the order in which <c>all</c> runs them.</summary>
 internal static class Benches
 {
-    internal static IReadOnlyList<IBench> All { get; } = [new ChainBench(), new SawBench(), new ReachBench(), new FitBench(), new SolidBench(), new PlanBench(), new PacketBench()];
+    internal static IReadOnlyList<IBench> All { get; } = [new ChainBench(), new SawBench(), new ReachBench(), new FitBench(), new SolidBench(), new PlanBench(), new BoardsBench(), new PacketBench(), new StoreBench()];
 }

@@ -1,6 +1,8 @@
 using Ringwright.Cli.Commands;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
+using Ringwright.Store;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -28,6 +30,11 @@ public static class CommandLine
             return ExitCode.BadInput;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            complaints.WriteLine(e.Message);
+            return ExitCode.FileFault;
+        }
+        catch (StoreException e)
         {
             complaints.WriteLine(e.Message);
             return ExitCode.FileFault;
@@ -121,6 +128,11 @@ public static class CommandLine
             config.AddCommand<LearnCommand>("learn")
                 .WithDescription("What a record of real runs says of these hands; the next plan uses it.")
                 .WithExample("learn", "examples/bench-record.json", "--shop", "examples/small-shop.json");
+            var kept = new KeptData(console);
+            config.AddBranch("pieces", branch => PieceCommands.AddTo(branch, kept));
+            config.AddBranch("shops", branch => ShopCommands.AddTo(branch, kept));
+            config.AddBranch("rack", branch => RackCommands.AddTo(branch, kept));
+            config.AddBranch("record", branch => RecordCommands.AddTo(branch, kept));
         });
         return app;
     }

@@ -22,6 +22,8 @@ public sealed class DataStore : IDisposable
         Pieces = new(_database, clock, rows);
         History = new(_database, rows);
         Shops = new(_database, clock);
+        Rack = new(_database, clock);
+        Record = new(_database, clock);
         Settings = new(_database);
     }
 
@@ -39,6 +41,12 @@ public sealed class DataStore : IDisposable
 
     /// <summary>The shops.</summary>
     public ShopShelf Shops { get; }
+
+    /// <summary>The boards.</summary>
+    public BoardRack Rack { get; }
+
+    /// <summary>The record of runs.</summary>
+    public RunRecord Record { get; }
 
     /// <summary>Small settings.</summary>
     public Settings Settings { get; }

@@ -2,9 +2,11 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Ringwright.Web.Bench;
-using Ringwright.Web.Components;
+using Ringwright.Web.Frame;
+using Ringwright.Web.Library;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
+using Ringwright.Web.Stage;
 
 namespace Ringwright.Web;
 
@@ -49,8 +51,12 @@ internal static class WebServer
         services.AddAntiforgery(o => o.SuppressXFrameOptionsHeader = true);
         services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(o => o.MaximumReceiveMessageSize = LargestMessage);
         services.AddSingleton(_ => new DataFolder(dataFolder));
-        services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(AppContext.BaseDirectory, "examples", "two-wood-disc.json")));
-        services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet, s.GetRequiredService<StartState>().Example));
+        string examples = Path.Combine(AppContext.BaseDirectory, "examples");
+        services.AddSingleton(_ => new Examples(examples));
+        services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(examples, "two-wood-disc.json")));
+        services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet));
+        services.AddScoped<StageLook>();
+        services.AddScoped<Painter>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }

@@ -4,13 +4,15 @@ using Ringwright.Core.Pieces;
 namespace Ringwright.Store.Tests;
 
 /// <summary>A data folder of a test's own, removed after it, with a clock that the test sets.</summary>
-internal sealed class Desk : TimeProvider, IDisposable
+internal sealed class Desk(bool onDisk = false) : TimeProvider, IDisposable
 {
     public static readonly StoreOptions Quick = new() { Patience = TimeSpan.FromSeconds(1) };
 
+    private const string Memory = "/dev/shm";
+
     // Where memory can be had as a disk, flushing costs no time.
-    public string Folder { get; } = Directory.Exists("/dev/shm")
-        ? Directory.CreateDirectory(Path.Combine("/dev/shm", "ringwright-store-" + Path.GetRandomFileName())).FullName
+    public string Folder { get; } = !onDisk && Directory.Exists(Memory)
+        ? Directory.CreateDirectory(Path.Combine(Memory, "ringwright-store-" + Path.GetRandomFileName())).FullName
         : Directory.CreateTempSubdirectory("ringwright-store-").FullName;
 
     public string DataFile => Path.Combine(Folder, "ringwright.db");

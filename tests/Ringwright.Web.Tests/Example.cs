@@ -13,5 +13,11 @@ internal static class Example
 
     public static Sheet Sheet => Sheet.Of(Piece, Shop.Starting);
 
-    public static Workbench Bench => new(Sheet, Json);
+    public static Workbench Bench => new(Sheet);
+
+    /// <summary>The example pieces that come with the app, each with the name of its file.</summary>
+    public static IEnumerable<string> Files => Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "examples"), "*.json").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal);
+
+    /// <summary>A bench with one of them on it.</summary>
+    public static Workbench BenchWith(string file) => new(Web.Bench.Sheet.Of(DocumentJson.ReadPiece(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "examples", file))), Shop.Starting));
 }

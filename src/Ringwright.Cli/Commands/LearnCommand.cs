@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
@@ -9,14 +10,14 @@ using Spectre.Console.Cli;
 
 namespace Ringwright.Cli.Commands;
 
-/// <summary><c>ringwright learn RECORD --shop SHOP</c>: what real runs say of these hands.</summary>
+/// <summary><c>ringwright learn [RECORD] --shop SHOP</c>: what real runs say of these hands.</summary>
 internal sealed class LearnCommand(IAnsiConsole console) : Command<LearnCommand.Settings>
 {
     internal sealed class Settings : ShopSettings
     {
-        [CommandArgument(0, "<RECORD>")]
-        [Description("The record of runs.")]
-        public string Record { get; init; } = "";
+        [CommandArgument(0, "[RECORD]")]
+        [Description("The record of runs; otherwise the one in your data folder ('ringwright record').")]
+        public string? Record { get; init; }
 
         [CommandOption("-o|--out <SHOP>")]
         [Description("Where to write the shop with the learned values; the shop's own file is allowed. Otherwise they are only printed.")]
@@ -30,7 +31,7 @@ internal sealed class LearnCommand(IAnsiConsole console) : Command<LearnCommand.
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         Shop shop = settings.ReadShop(LengthUnit.Millimetre);
-        RunLog log = DocumentFile.Read(settings.Record, DocumentJson.ReadRunLog);
+        RunLog log = settings.Record is null ? KeptData.Read(store => store.Record.Read()) : DocumentFile.Read(settings.Record, DocumentJson.ReadRunLog);
         HandBelief belief = ShopLearning.Believe(log, shop.Sled.Kind);
         Shop learned = ShopLearning.Learn(shop, log);
         if (settings.Json) JsonOut.Write(console, json => WriteJson(json, learned, belief));

@@ -37,7 +37,7 @@ internal sealed class MillingCommand(IAnsiConsole console) : Command<MillingComm
         AlignedText.Heading(console, "Plane, from the thickest");
         AlignedText.Write(console, milling.Planer.Select(p => new[]
         {
-            style.Length(p.Thickness), p.Rough is double rough ? $"from rough {style.Length(rough)}" : "no rough board is thick enough", p.Rough is null ? "" : $"{Count(p.Passes)} passes", Rings(p.Strips.Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)),
+            style.Length(p.Thickness), p.Rough is double rough ? $"from rough {style.Length(rough)}{(p.Slices > 1 ? $", resawn into {Count(p.Slices)}" : "")}" : "no rough board is thick enough", p.Rough is null ? "" : $"{Count(p.Passes)} passes", Rings(p.Strips.Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)),
         }), 0, 2);
         AlignedText.Heading(console, "Rip, from the widest");
         AlignedText.Write(console, milling.Rip.Select(r => new[] { style.Length(r.Width), $"ripped first to {style.Length(r.Rough)}", Rings(r.Strips.SelectMany(s => s.Rings).Distinct()) }), 0);

@@ -19,6 +19,7 @@ internal static class BoardsJson
             json.WriteString("wood", s.Demand.Wood);
             json.WriteNumber("missing", s.Missing);
             json.WriteNumber("spares", s.Spares);
+            json.WriteString("cause", JsonNamingPolicy.CamelCase.ConvertName(s.Cause.ToString()));
             json.WriteNumber("moreLength", s.MoreLength);
             json.WriteString("says", s.Sentence.In(style));
             json.WriteString("buy", s.Buy.Sentence.In(style));

@@ -46,7 +46,7 @@ internal static class BoardsText
     public static string Verdict(CuttingPlan plan)
     {
         if (plan.Demands.IsEmpty) return "This piece takes no boards.";
-        string boards = $"{Number(plan.Boards.Length)} of {Number(plan.Rack.Boards.Length)} boards are sawn into.";
+        string boards = $"{Number(plan.Boards.Length)} of {Number(plan.Rack.Boards.Length)} boards {(plan.Boards.Length == 1 ? "is" : "are")} sawn into.";
         int missing = plan.Shortages.Sum(s => s.Missing), spares = plan.Shortages.Sum(s => s.Spares);
         return (missing, spares) switch
         {

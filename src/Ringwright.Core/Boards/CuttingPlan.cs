@@ -54,12 +54,19 @@ public readonly record struct CuttingProof(double Value, double Bound)
 }
 
 /// <summary>Which board gives which strip and which strip gives which pieces. Everything else follows from it.</summary>
-/// <param name="Rack">The rack as it is before.</param>
-/// <param name="Rules">How boards become strips.</param>
-/// <param name="Demands">What is wanted.</param>
+/// <param name="Request">What was asked.</param>
 /// <param name="Boards">The boards sawn into, in the order of the rack.</param>
-public sealed record CuttingPlan(Rack Rack, BoardRules Rules, ImmutableArray<StripDemand> Demands, ImmutableArray<SawnBoard> Boards)
+public sealed record CuttingPlan(CuttingRequest Request, ImmutableArray<SawnBoard> Boards)
 {
+    /// <summary>The rack as it is before.</summary>
+    public Rack Rack => Request.Rack;
+
+    /// <summary>How boards become strips.</summary>
+    public BoardRules Rules => Request.Rules;
+
+    /// <summary>What is wanted.</summary>
+    public ImmutableArray<StripDemand> Demands => Request.Demands;
+
     /// <summary>Pieces that cannot be had. Those the rings need weigh more than all spares.</summary>
     public required CuttingProof Short { get; init; }
 

@@ -20,7 +20,7 @@ public static class CuttingSteps
         return [.. plan.Boards.Select(b => new BoardSteps(b.Board, [.. Of(b, plan, (stretch, strip) => labels[(b, stretch, strip)].FirstOrDefault())]))];
     }
 
-    /// <summary>What deserves a word besides: wood of one ring from several boards, boards as moist as none was planned.</summary>
+    /// <summary>What deserves a word besides: wood of one ring from several boards, boards that are drier or wetter than the shop's wood.</summary>
     public static IEnumerable<Sentence> Notes(CuttingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -29,7 +29,7 @@ public static class CuttingSteps
 
     private static IEnumerable<Sentence> Of(SawnBoard board, CuttingPlan plan, Func<int, int?, string?> label)
     {
-        // Not what is laminated or crosscut at once: the stretches are told apart by where they begin.
+        // Stretches of one board are told apart by where they begin.
         bool several = board.Stretches.Length > 1 || board.Stretches[0].Length < board.Board.Length.Millimetres;
         if (several) yield return Crosscut(board);
         for (int s = 0; s < board.Stretches.Length; s++)
@@ -58,12 +58,12 @@ public static class CuttingSteps
         var alike = stretch.Strips.GroupBy(s => (s.Width, s.Thickness)).ToArray();
         string what = string.Join(", then ", alike.Select((g, i) => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {(g.Count() == 1 ? "strip" : "strips")} {{{i + 1}}} wide")));
         string left = rest is null
-            ? stretch.RestWidth > 0 ? $"; {{{alike.Length + 1}}} of its width are too little to keep" : ""
+            ? stretch.RestWidth > 1 ? $"; {{{alike.Length + 1}}} of its width are too little to keep" : ""
             : $"; {{{alike.Length + 1}}} of its width stay: {Sentence.Escape(rest)}";
-        yield return Sentence.Of($"{where}make one edge straight, then rip {what}, all {{{alike.Length + 2}}} long{left}.",
+        yield return Sentence.Of($"{where}{(where.Length == 0 ? "M" : "m")}ake one edge straight, then rip {what}, all {{{alike.Length + 2}}} long{left}.",
             [Measured.Length(stretch.From), .. alike.Select(g => Measured.Length(g.Key.Width)), Measured.Length(stretch.RestWidth), Measured.Length(stretch.Length)]);
         foreach (var g in stretch.Strips.GroupBy(s => s.Thickness))
-            yield return Sentence.Of($"{where}plane {(g.Count() == stretch.Strips.Length ? "them" : "those of " + List(g.Select(s => s.Width).Distinct().Count(), 2))} to {{1}}.",
+            yield return Sentence.Of($"{where}{(where.Length == 0 ? "P" : "p")}lane {(g.Count() == stretch.Strips.Length ? "them" : "those of " + List(g.Select(s => s.Width).Distinct().Count(), 2))} to {{1}}.",
                 [Measured.Length(stretch.From), Measured.Length(g.Key), .. g.Select(s => s.Width).Distinct().Select(Measured.Length)]);
     }
 

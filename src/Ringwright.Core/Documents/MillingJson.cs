@@ -51,6 +51,7 @@ public static class MillingJson
         if (setting.Rough is double rough)
         {
             json.WriteNumber("roughThickness", rough);
+            json.WriteNumber("slices", setting.Slices);
             json.WriteNumber("passes", setting.Passes);
         }
 

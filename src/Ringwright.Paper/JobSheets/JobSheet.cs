@@ -28,7 +28,7 @@ public static class JobSheet
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
         Packet packet = Empty(plan, options);
-        PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketSheets.All & ~PacketSheets.Cover & ~PacketSheets.Cautions & ~PacketSheets.Record);
+        PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketOptions.ForOneRing);
         string? only = options.Ring is null ? null : OnSheetsOf(plan, options.Ring);
         if (only is not null) wanted = PacketSheets.Rings;
         PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind) && (only is null || part.Name == only))];
@@ -77,18 +77,18 @@ public static class JobSheet
     private static IEnumerable<PacketPart> Parts(Plan plan, PacketOptions options, Packet packet)
     {
         Drawings.Box free = packet.FreeArea;
-        GluePlan glue = options.Schedule?.Plan ?? GluePlan.Of(plan);
         yield return new(PacketSheets.Cautions, "Take care", p => CautionsSheet.Add(p, plan));
-        if (MillingSheet.IsFor(MillingPlan.Of(plan))) yield return new(PacketSheets.Timber, "Milling", p => MillingSheet.Add(p, plan, options.Style));
+        if (MillingPlan.Of(plan) is MillingPlan milling && MillingSheet.IsFor(milling)) yield return new(PacketSheets.Timber, "Milling", p => MillingSheet.Add(p, milling, options.Style));
         for (int i = 0; i < plan.Rings.Length; i++)
         {
             RingJob job = new(plan, plan.Rings[i], options.Style, free.Width, free.Height);
             if (HasSheets(job.Ring)) yield return new(PacketSheets.Rings, job.Ring.Ring.Name, p => AddRing(p, job)) { Ring = i };
         }
 
-        if (glue.HasWork) yield return new(PacketSheets.Glue, "Gluing", p => GlueSheet.Add(p, options.Schedule ?? GlueSchedule.Quick(glue), options.Style));
-        if (glue.Stack.Length > 0) yield return new(PacketSheets.Stack, "Stacking", p => StackingSheet.Add(p, glue, options.Style));
-        if (PieceSheet.IsFor(plan) && !LathePlan.Of(plan).Rings.IsEmpty) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, options.Style));
+        GlueSchedule schedule = options.Schedule ?? GlueSchedule.Quick(GluePlan.Of(plan));
+        if (schedule.Plan.HasWork) yield return new(PacketSheets.Glue, "Gluing", p => GlueSheet.Add(p, schedule, options.Style));
+        if (!schedule.Plan.Stack.IsEmpty) yield return new(PacketSheets.Stack, "Stacking", p => StackingSheet.Add(p, schedule.Plan, options.Style));
+        if (LathePlan.Of(plan) is { Rings.IsEmpty: false } lathe) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, lathe, options.Style));
         if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
     }
 

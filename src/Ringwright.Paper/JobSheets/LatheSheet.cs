@@ -24,10 +24,8 @@ internal static class LatheSheet
         ("bore", "Bore"), ("bore-drill", "Drill first"), ("bore-depth", "Stop the shoulder at"), ("wall-roughed", "Wall, roughed"), ("wall-finished", "Wall, finished"), ("tool-shank", "Tool's shank, at least"),
     ];
 
-    public static void Add(Packet packet, Plan plan, MeasureStyle style)
+    public static void Add(Packet packet, Plan plan, LathePlan lathe, MeasureStyle style)
     {
-        LathePlan lathe = LathePlan.Of(plan);
-        if (lathe.Rings.IsEmpty) return;
         Box free = packet.FreeArea;
         Section figures = new("To set and to reach", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. Figures(lathe, style)]));
         double tall = Math.Clamp(free.Height - figures.HeightAt(free.Width) - Sheet.Gap - Headings, LeastPicture, MostPicture);

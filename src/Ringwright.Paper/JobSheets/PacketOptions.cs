@@ -53,13 +53,16 @@ public sealed record PacketOptions(MeasureStyle Style, PaperSize Paper, DateOnly
     public bool Duplex { get; init; }
 
     /// <summary>
-    /// Which sheets; null for those that the piece needs: a single ring without a shape needs no cover, and has its cautions and its
-    /// record on its own sheets.
+    /// Which sheets; null for those that the piece needs: a single ring without a shape needs no cover and nothing about the lathe,
+    /// and has its cautions and its record on its own sheets.
     /// </summary>
     public PacketSheets? Sheets { get; init; }
 
     /// <summary>Only the job sheets of the ring of this name; everything when null.</summary>
     public string? Ring { get; init; }
+
+    /// <summary>The sheets of a single ring without a shape: it has its cautions and its record on its own sheets.</summary>
+    internal const PacketSheets ForOneRing = PacketSheets.Timber | PacketSheets.Rings | PacketSheets.Glue | PacketSheets.Stack;
 
     /// <summary>When to glue what, of the same plan; a quick order when absent.</summary>
     public GlueSchedule? Schedule { get; init; }

@@ -34,7 +34,7 @@ public sealed class BoardPlanner(double seconds = BoardPlanner.UsualSeconds) : I
         }
 
         progress?.Report(new(1, "done"));
-        return new(request.Rack, request.Rules, request.Demands, Boards(request, settled))
+        return new(request, Boards(request, settled))
         {
             Short = Sum(settled.Select(s => s.Short)),
             Colours = Sum(settled.Select(s => s.Colours)),
@@ -85,7 +85,7 @@ public sealed class BoardPlanner(double seconds = BoardPlanner.UsualSeconds) : I
         RackSpace space = settled.Space;
         ImmutableArray<StripCut> cuts = [.. strips.OrderByDescending(s => space.Classes[s.Class].Width).ThenByDescending(settled.Layout.Used).Select(s => new StripCut(
             space.Classes[s.Class].Width, space.Classes[s.Class].Thickness, [.. s.Pieces.Select(p => new PieceRun(p.Key, p.Value))],
-            stretch.Length - request.Rules.EndTrim - settled.Layout.Used(s)))];
+            stretch.Length - request.Rules.EndTrim - s.Pieces.Sum(p => Math.Max(0, space.Demand(p.Key).Start) + (p.Value * space.Demand(p.Key).Pitch))))];
         return new(from, to, cuts, Math.Max(0, settled.Layout.FreeAcross(Array.IndexOf(space.Stretches, stretch)) - request.Rules.Kerf));
     }
 }

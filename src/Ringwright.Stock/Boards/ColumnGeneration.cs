@@ -44,6 +44,20 @@ internal sealed class ColumnGeneration(StripItem[] items, StripStock[] stocks, P
         return new(best, [.. Enumerable.Range(0, added).Select(master.Sticks)], worths, dearest);
     }
 
+    /// <summary>The bound that length alone gives: each piece is worth its length, and no stick can be filled better than it can be.</summary>
+    public double ByLength(int[] wanted)
+    {
+        long[] worths = [.. items.Select(i => i.Length)];
+        (long Worth, long Cost) top = (0, 1);
+        for (int s = 0; s < stocks.Length; s++)
+        {
+            (long worth, _) = _knapsack.Solve(stocks[s].Length, worths, wanted);
+            if (Dearer((worth, stocks[s].Cost), top)) top = (worth, stocks[s].Cost);
+        }
+
+        return Bound(worths, wanted, top);
+    }
+
     /// <summary>The pattern worth most against its cost, of at most <paramref name="limits"/> of each kind.</summary>
     public Pattern Dearest(long[] worths, int[] limits)
     {

@@ -11,7 +11,7 @@ internal static class IntegerMaster
     /// <param name="Exhausted">Whether it is proved that these patterns hold nothing better.</param>
     public sealed record Outcome(int[]? Times, bool Exhausted);
 
-    /// <summary>The cheapest way between <paramref name="bound"/> and <paramref name="most"/>.</summary>
+    /// <summary>The cheapest way within the bounds of <paramref name="between"/>.</summary>
     public static Outcome Solve(IReadOnlyList<Pattern> patterns, int[] wanted, StripStock[] stocks, (long Bound, long Most) between, int[]? hint, SearchLimit limit, CancellationToken cancel)
     {
         if (between.Most < between.Bound) return new(null, true);

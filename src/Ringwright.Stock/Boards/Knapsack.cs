@@ -8,7 +8,7 @@ internal sealed class Knapsack
 {
     // A node takes about as long as two cells of the table.
     private const long FewestNodes = 2_000;
-    private const long MostNodes = 1_000_000;
+    private const long MostNodes = 200_000;
 
     // Beyond this many cells of the table, branching goes on to its end: it needs no memory.
     private const long MostCells = 60_000_000;
@@ -121,12 +121,29 @@ internal sealed class Knapsack
         return (best[capacity], taken);
     }
 
+    private static void AddOne(int takes, long value, long[] before, long[] after, ushort[] counts)
+    {
+        for (int x = takes; x < after.Length; x++)
+        {
+            long with = before[x - takes] + value;
+            if (with <= after[x]) continue;
+            after[x] = with;
+            counts[x] = 1;
+        }
+    }
+
     // For each remainder of the length, a window as wide as the limit slides along; its best is at the front of a queue.
     private void AddKind(int i, int capacity, long[] before, long[] after, ushort[] counts)
     {
         int length = (int)_items[i].Length, start = (int)_items[i].Start, limit = Math.Min(_limits[i], ushort.MaxValue);
         long value = _values[i];
         before.CopyTo(after, 0);
+        if (limit == 1)
+        {
+            AddOne(length + start, value, before, after, counts);
+            return;
+        }
+
         var queue = new (int Step, long Value)[(capacity / length) + 2];
         for (int remainder = 0; remainder < Math.Min(length, capacity + 1); remainder++)
         {

@@ -5,6 +5,7 @@ namespace Ringwright.Stock.Boards;
 /// <summary>One run of the optimiser: the best found so far and the bound, and the stages that bring them together.</summary>
 internal sealed class StripCourse
 {
+    private const int Dives = 12;
     private const int MostNear = 40_000;
     private const int MostForEarly = 400; // patterns; more make the first programme slow
 
@@ -45,6 +46,7 @@ internal sealed class StripCourse
     public void Run()
     {
         Start();
+        if (IsDone) return;
         ColumnGeneration.Outcome relaxed = _columns.Run(_wanted, (bound, cost) => RoundUp(bound) >= Cost || RoundUp(bound) >= RoundUp(cost * (1 - 1e-9)) || Left <= 0, _cancel);
         Raise(RoundUp(relaxed.Bound));
         if (IsDone) return;
@@ -52,10 +54,14 @@ internal sealed class StripCourse
         if (IsDone) return;
         if (_pool.All.Count <= MostForEarly) Programme(0.2);
         if (IsDone) return;
-        Dive(relaxed);
-        if (IsDone) return;
-        Programme(1);
-        if (IsDone) return;
+        for (int dive = 0; dive < Dives; dive++)
+        {
+            Dive(relaxed, dive);
+            if (IsDone) return;
+            if (dive == 0) Programme(1);
+            if (IsDone) return;
+        }
+
         relaxed = _columns.Run(_wanted, (_, _) => Left <= 0, _cancel);
         Raise(RoundUp(relaxed.Bound));
         while (!IsDone && Decide(relaxed))
@@ -65,6 +71,7 @@ internal sealed class StripCourse
 
     private void Start()
     {
+        long most = _stocks.Max(s => s.Length);
         for (int s = 0; s < _stocks.Length; s++)
             if (FirstFit.Cut(_items, _wanted, _stocks, s) is { } sticks) Take(sticks);
         // Every kind has a stick, so that the first relaxation can be covered.
@@ -76,7 +83,13 @@ internal sealed class StripCourse
             _pool.Add(new(s, counts));
         }
 
-        if (Best.Count == 0) Take(Filled([], _wanted, [.. _items.Select(i => i.Length)]));
+        Raise(RoundUp(_columns.ByLength(_wanted)));
+        // As full as can be, stick after stick: the more long pieces are worth above their length, the earlier they go.
+        foreach (double extra in (double[])[0.3, 0.1, 0.03, 1, 0])
+        {
+            if (Best.Count > 0 && IsDone) return;
+            Take(Filled([], [.. _wanted], [.. _items.Select(i => (long)(i.Length * 1000.0 * (1 + (extra * i.Length / most))))]));
+        }
     }
 
     // Whole sticks of the relaxation first, the rest by the dearest stick again and again.
@@ -93,14 +106,14 @@ internal sealed class StripCourse
         }
     }
 
-    // The largest fraction is cut, the rest is relaxed anew with patterns made for it.
-    private void Dive(ColumnGeneration.Outcome relaxed)
+    // The largest fraction is cut, the rest is relaxed anew with patterns made for it. Each dive after the first leans another way.
+    private void Dive(ColumnGeneration.Outcome relaxed, int number)
     {
         List<Pattern> sticks = [];
         int[] left = [.. _wanted];
         while (left.Any(n => n > 0) && Left > 0)
         {
-            int[] order = [.. Enumerable.Range(0, relaxed.Sticks.Length).Where(j => relaxed.Sticks[j] > 1e-6 && IsUseful(_pool.All[j], left)).OrderByDescending(j => Math.Min(1, relaxed.Sticks[j])).ThenBy(j => j)];
+            int[] order = [.. Enumerable.Range(0, relaxed.Sticks.Length).Where(j => relaxed.Sticks[j] > 1e-6 && IsUseful(_pool.All[j], left)).OrderByDescending(j => Math.Min(1, relaxed.Sticks[j]) * Lean(number, j)).ThenBy(j => j)];
             if (order.Length == 0) break;
             int cut = 0;
             foreach (int j in order)
@@ -115,6 +128,9 @@ internal sealed class StripCourse
 
         Take(Filled(sticks, left, relaxed.Worths));
     }
+
+    // From 0.5 to 1.5, scattered, and the same every time.
+    private static double Lean(int dive, int pattern) => dive == 0 ? 1 : 0.5 + ((uint)((pattern + 1) * 2_654_435_761L * (dive + 1)) / (double)uint.MaxValue);
 
     // Over all patterns that anything cheaper could use; proves, finds, or gives up. True when it is worth another go.
     private bool Decide(ColumnGeneration.Outcome relaxed)

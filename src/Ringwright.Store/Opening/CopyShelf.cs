@@ -34,8 +34,18 @@ internal sealed class CopyShelf(string folder, TimeProvider clock, StoreOptions 
         string path = Path.Combine(Folder, string.Create(CultureInfo.InvariantCulture, $"{(before is [DataCopy last, ..] ? last.Number : 0) + 1:00000}-{now.UtcDateTime.ToString(TimePattern, CultureInfo.InvariantCulture)}.db"));
         string part = string.Create(CultureInfo.InvariantCulture, $"{path}.{Environment.ProcessId}.part");
         RemoveUnfinished();
-        database.CopyTo(part);
-        File.Move(part, path, overwrite: true);
+        try
+        {
+            database.CopyTo(part);
+            File.Move(part, path, overwrite: true);
+        }
+        catch
+        {
+            // Half a copy must not fill a disk that is full already.
+            File.Delete(part);
+            throw;
+        }
+
         foreach (DataCopy old in before.Skip(Math.Max(0, options.CopiesKept - 1))) File.Delete(old.Path);
         return Read(path)!;
     }

@@ -76,7 +76,7 @@ internal sealed class Opener(string folder, TimeProvider clock, StoreOptions opt
 
             database.Prepare(options);
             if (version > 0) TakeCopy(database, needed: version < Migrations.Newest);
-            Migrations.Run(database, Migrations.Newest);
+            if (version < Migrations.Newest) Migrations.Run(database, Migrations.Newest);
             return database;
         }
         catch (SqliteException e) when (Faults.IsDamage(e))

@@ -30,7 +30,8 @@ internal sealed class Database : IDisposable
             Mode = SqliteOpenMode.ReadWriteCreate,
             Pooling = false,
             ForeignKeys = true,
-            DefaultTimeout = (int)Math.Ceiling(options.Patience.TotalSeconds),
+            // Zero would wait for ever.
+            DefaultTimeout = Math.Max(1, (int)Math.Ceiling(options.Patience.TotalSeconds)),
         }.ToString());
         try
         {

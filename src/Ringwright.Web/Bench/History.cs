@@ -38,6 +38,9 @@ public sealed class History<T>
     public History<T> To(T state, string? run = null) =>
         new(state, run is not null && run == _run ? _before : _before.Push(Now), [], run);
 
+    /// <summary>Another present state without a step: what is looked at changed, not the work.</summary>
+    public History<T> Showing(T state) => new(state, _before, _after, _run);
+
     /// <summary>Ends the run, so that the next step stands for itself.</summary>
     public History<T> Sealed() => _run is null ? this : new(Now, _before, _after, null);
 

@@ -3,6 +3,7 @@ using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
+using Ringwright.Web.Bench.Fields;
 
 namespace Ringwright.Web.Bench;
 
@@ -10,18 +11,11 @@ namespace Ringwright.Web.Bench;
 /// The one piece in work and everything done to it. All windows show the same bench. Thread-safe; <see cref="Changed"/> is
 /// raised outside the lock, on the thread that made the change.
 /// </summary>
-public sealed class Workbench
+/// <param name="sheet">What it starts with.</param>
+public sealed class Workbench(Sheet sheet)
 {
     private readonly Lock _lock = new();
-    private readonly string _example;
-    private History<Sheet> _history;
-
-    /// <summary>A bench that starts with <paramref name="sheet"/>; <paramref name="example"/> is the JSON text of the example piece.</summary>
-    public Workbench(Sheet sheet, string example)
-    {
-        _history = new(sheet);
-        _example = example;
-    }
+    private History<Sheet> _history = new(sheet);
 
     /// <summary>Raised after every change.</summary>
     public event Action? Changed;
@@ -35,69 +29,83 @@ public sealed class Workbench
     /// <summary>Whether there is something to redo.</summary>
     public bool CanRedo => _history.CanRedo;
 
-    /// <summary>Types <paramref name="text"/> into a field of the shown ring.</summary>
-    public void Type(Field field, string text) => Change(d => d.WithRing(r => r.With(field, text)), "ring " + field.Key);
+    /// <summary>Why the last change was refused; null when it was made. A sentence.</summary>
+    public string? Refused { get; private set; }
 
-    /// <summary>Types <paramref name="text"/> into a field of the shop.</summary>
-    public void Type(ShopField field, string text) => Change(d => d.WithShopText(field, text), "shop " + field.Field.Key);
-
-    /// <summary>Types the piece's name.</summary>
-    public void Rename(string name) => Change(d => d with { Name = name }, "name");
-
-    /// <summary>One segment more or fewer than the last good number; within what can be.</summary>
-    public void StepSegments(int by)
+    /// <summary>Types <paramref name="text"/> into a field; a field of a ring into that of every ring chosen that has it.</summary>
+    public void Type(Lens lens, string text)
     {
-        int count = Math.Clamp(Now.Ring.Ring.Around + by, PieceCheck.FewestSegments, PieceCheck.MostSegments);
-        Change(d => d.WithRing(r => r.With(RingFields.Segments, count.ToString(System.Globalization.CultureInfo.InvariantCulture))));
+        ArgumentNullException.ThrowIfNull(lens);
+        Move(h => h.To(h.Now.Typed(InChosen(h.Now, lens), text), "type " + lens.Id));
     }
 
-    /// <summary>Switches the construction of the shown ring.</summary>
-    public void Build(Construction construction) => Change(d => d.WithRing(r => r.Built(construction, d.Units.Unit())));
+    /// <summary>Types <paramref name="text"/> into the shown ring's field of a kind.</summary>
+    public void Type(Field field, string text) => Type(RingLenses.Of(Now.Work, Now.Shown).First(l => l.Field.Key == field.Key), text);
 
-    /// <summary>Lets tip or board width count.</summary>
-    public void GiveInner(InnerBy by) => Change(d => d.WithRing(r => r with { InnerBy = by }));
+    /// <summary>One segment more or fewer than the last good number in every ring chosen; within what can be.</summary>
+    public void StepSegments(int by) => Type(RingFields.Segments, Codecs.Whole.Print(Math.Clamp(Now.Ring.Ring.Around + by, PieceCheck.FewestSegments, PieceCheck.MostSegments)));
 
-    /// <summary>Names the wood at <paramref name="index"/> of the shown ring's list.</summary>
-    public void NameWood(int index, string wood) => Change(d => d.WithRing(r => r with { Woods = r.Woods.SetItem(index, wood) }), "wood " + index);
+    /// <summary>Makes a change to the work as one step.</summary>
+    /// <param name="change">The change.</param>
+    /// <param name="run">Steps of the same run one after another count as one.</param>
+    /// <param name="select">Which rings are chosen after it; as before when absent.</param>
+    /// <returns>Whether it was made; else <see cref="Refused"/> says why not.</returns>
+    public bool Change(Func<Work, Work> change, string? run = null, params ReadOnlySpan<int> select)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        ImmutableSortedSet<int> chosen = [.. select];
+        return Try(h =>
+        {
+            Sheet changed = (h.Now with { Selected = chosen.IsEmpty ? h.Now.Selected : chosen }).With(change(h.Now.Work));
+            return h.To(changed, run);
+        });
+    }
 
-    /// <summary>Adds a wood to the list.</summary>
-    public void AddWood(string wood) => Change(d => d.WithRing(r => r with { Woods = r.Woods.Add(wood) }));
+    /// <summary>Makes a change to the sheet as one step, such as to what is kept for switching back.</summary>
+    public bool Change(Func<Sheet, Sheet> change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        return Try(h => h.To(change(h.Now)));
+    }
 
-    /// <summary>Takes a wood off the list.</summary>
-    public void RemoveWood(int index) => Change(d => d.WithRing(r => r with { Woods = r.Woods.RemoveAt(index) }));
-
-    /// <summary>Chooses what holds the board.</summary>
-    public void UseSled(SledKind kind) => Change(d => d with { Sled = kind });
+    /// <summary>Types a text on the desk, in a form that is not part of the work yet.</summary>
+    public void Note(string name, string text) => Move(h => h.To(h.Now with { Desk = h.Now.Desk.With(name, text) }, "desk " + name));
 
     /// <summary>Chooses how lengths are shown.</summary>
-    public void Show(UnitChoice units) => Change(d => d.In(units));
+    public void Show(UnitChoice units) => Change(s => s.In(units));
 
-    /// <summary>Shows another ring of the piece.</summary>
-    public void Select(int ring) => Change(d => d with { Selected = Math.Clamp(ring, 0, d.Rings.Length - 1) });
+    /// <summary>Shows a ring alone; no step.</summary>
+    public void Select(int ring) => Look(s => s with { Selected = [Math.Clamp(ring, 0, s.Good.Rings.Length - 1)], Typing = null });
+
+    /// <summary>Adds a ring to those chosen or takes it away; the last one stays. No step.</summary>
+    public void Toggle(int ring) => Look(s =>
+    {
+        ImmutableSortedSet<int> other = s.Selected.Contains(ring) ? s.Selected.Remove(ring) : s.Selected.Add(ring);
+        return other.IsEmpty ? s : s with { Selected = other, Typing = null };
+    });
 
     /// <summary>Makes the change that a finding offers, in the ring it names.</summary>
     public void Mend(string ringName, FieldChange change)
     {
         ArgumentNullException.ThrowIfNull(change);
-        Field field = RingFields.All.First(f => f.Key == change.Field);
-        int ring = Now.Good.Piece.Rings.Select(r => r.Name).ToList().IndexOf(ringName);
-        Change(d => (d with { Selected = ring }).WithRing(r => r.With(field, Length.FromMillimetres(change.Millimetres).Written) with
-        {
-            InnerBy = field == RingFields.Tip ? InnerBy.Tip : field == RingFields.BoardWidth ? InnerBy.BoardWidth : r.InnerBy,
-        }));
+        int ring = Now.Good.Piece.Rings.Index().First(r => r.Item.Name == ringName).Index;
+        Select(ring);
+        Type(RingLenses.Of(Now.Work, ring).First(l => l.Field.Key == change.Field), Length.FromMillimetres(change.Millimetres).Written);
+        EndRun();
     }
 
-    /// <summary>Puts another piece on the bench, from the text of its file. What was there can be had back by undo.</summary>
-    /// <exception cref="BadInputException">It cannot be read or planned; the bench is as it was.</exception>
-    public void Open(string json)
+    /// <summary>Puts another piece on the bench. What was there can be had back by undo.</summary>
+    /// <exception cref="BadInputException">It cannot be planned; the bench is as it was.</exception>
+    public void Put(Piece piece)
     {
-        Piece piece = DocumentJson.ReadPiece(json);
-        RefuseOthers(piece);
-        Move(h => h.To(Sheet.Of(piece, h.Now.Good.Shop, h.Now.Draft.Units)));
+        Sheet before = Now;
+        Sheet fresh = Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk };
+        Move(h => h.To(fresh));
     }
 
-    /// <summary>Puts the example on the bench.</summary>
-    public void OpenExample() => Open(_example);
+    /// <summary>Puts another piece on the bench, from the text of its file.</summary>
+    /// <exception cref="BadInputException">It cannot be read or planned; the bench is as it was.</exception>
+    public void Open(string json) => Put(DocumentJson.ReadPiece(json));
 
     /// <summary>Takes the last step back.</summary>
     public void Undo() => Move(h => h.Undone());
@@ -105,23 +113,51 @@ public sealed class Workbench
     /// <summary>Makes the step again that was taken back.</summary>
     public void Redo() => Move(h => h.Redone());
 
-    /// <summary>Ends the present run of keystrokes, when a field is left.</summary>
-    public void EndRun() => Move(h => h.Sealed(), tell: false);
-
-    // A field of the page that is not there cannot be edited, and editing the rest would lose it from sight.
-    private static void RefuseOthers(Piece piece)
+    /// <summary>Ends the present run of keystrokes, when a field is left; what was typed then stands as it was understood.</summary>
+    public void EndRun()
     {
-        if (piece.Shape is not null)
-            throw new BadInputException("shape", "this page cannot show a piece with a shape yet", "the command line plans it; here, open a piece whose rings give their own sizes");
-        if (piece.Rings.FirstOrDefault(r => r is not (WedgeDisc or SegmentRing)) is Ring other)
-            throw new BadInputException($"ring {other.Name}, construction", "this page cannot show this construction yet", "the command line plans it; here, open a piece of wedge discs and segment rings");
+        if (Now.Typing is null) Move(h => h.Sealed(), tell: false);
+        else Move(h => h.Showing(h.Now with { Typing = null }).Sealed());
     }
 
-    private void Change(Func<Draft, Draft> change, string? run = null) => Move(h => h.To(h.Now.With(change(h.Now.Draft)), run));
+    /// <summary>Forgets why the last change was refused.</summary>
+    public void Dismiss()
+    {
+        Refused = null;
+        Changed?.Invoke();
+    }
+
+    private static ImmutableArray<Lens> InChosen(Sheet sheet, Lens lens)
+    {
+        if (lens.Place.Ring is not int shown || lens.Field.Key == RingFields.Name.Key || !sheet.Selected.Contains(shown)) return [lens];
+        return [lens, .. sheet.Selected.Where(i => i != shown).Select(i => RingLenses.Of(sheet.Work, i).FirstOrDefault(l => l.Field.Key == lens.Field.Key)).OfType<Lens>()];
+    }
+
+    private bool Try(Func<History<Sheet>, History<Sheet>> move)
+    {
+        try
+        {
+            Move(move);
+            return true;
+        }
+        catch (BadInputException e)
+        {
+            Refused = FieldProblem.Capital(e.Message);
+            Changed?.Invoke();
+            return false;
+        }
+    }
+
+    private void Look(Func<Sheet, Sheet> look) => Move(h => h.Showing(look(h.Now)));
 
     private void Move(Func<History<Sheet>, History<Sheet>> move, bool tell = true)
     {
-        lock (_lock) _history = move(_history);
+        lock (_lock)
+        {
+            _history = move(_history);
+            Refused = null;
+        }
+
         if (tell) Changed?.Invoke();
     }
 }

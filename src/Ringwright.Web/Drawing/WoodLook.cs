@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ringwright.Core.Timber;
+using Ringwright.Core.Timber.Colour;
 
 namespace Ringwright.Web.Drawing;
 
@@ -13,15 +14,19 @@ public sealed record WoodLook(string Name, string Hex, int Mark)
     public string Line => Brightness() < 0.45 ? "#fff4e2" : "#2b1d10";
 
     /// <summary>Looks for the different woods in <paramref name="names"/>, in the order they first appear.</summary>
-    public static ImmutableArray<WoodLook> For(IEnumerable<string> names)
+    /// <param name="names">Names of woods, as often as they come.</param>
+    /// <param name="table">The woods that are known; the library's when absent.</param>
+    /// <param name="aged">As they look after years in the light, instead of fresh.</param>
+    public static ImmutableArray<WoodLook> For(IEnumerable<string> names, SpeciesTable? table = null, bool aged = false)
     {
+        table ??= SpeciesTable.Standard;
         var looks = ImmutableArray.CreateBuilder<WoodLook>();
         foreach (string name in names.Distinct(StringComparer.OrdinalIgnoreCase))
         {
-            Wood wood = Wood.Named(name);
+            Species wood = table.FindOrAssume(name);
             int mark = wood.Mark;
             for (int tried = 0; tried < Wood.Marks && looks.Any(l => l.Mark == mark); tried++) mark = (mark + 1) % Wood.Marks;
-            looks.Add(new(name, wood.Hex, mark));
+            looks.Add(new(name, aged ? new Lab(wood.Aged.L, wood.Aged.A, wood.Aged.B).ToLinear().ToSrgb().ToString() : wood.Hex, mark));
         }
 
         return looks.ToImmutable();

@@ -8,11 +8,11 @@ using Ringwright.Web.Bench;
 
 namespace Ringwright.Web.Saving;
 
-/// <summary>A sheet as JSON text: the last good piece and shop, and every field as typed.</summary>
+/// <summary>A sheet as JSON text: the last good piece and shop, and every text that waits.</summary>
 internal static class DraftJson
 {
     private const string FormatName = "ringwright/draft";
-    private const int CurrentVersion = 1;
+    private const int CurrentVersion = 2;
 
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.General)
     {
@@ -25,21 +25,29 @@ internal static class DraftJson
     };
 
     public static string Write(Sheet sheet) => JsonSerializer.Serialize(
-        new Saved(FormatName, CurrentVersion, DocumentJson.Write(sheet.Good.Piece), DocumentJson.Write(sheet.Good.Shop), sheet.Draft), Options) + "\n";
+        new Saved(FormatName, CurrentVersion, DocumentJson.Write(sheet.Good.Piece), DocumentJson.Write(sheet.Good.Shop))
+        {
+            Units = sheet.Units,
+            Selected = [.. sheet.Selected],
+            Texts = sheet.Texts,
+            Desk = sheet.Desk.All,
+        }, Options) + "\n";
 
-    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
-    /// <exception cref="BadInputException">It is no such text, or does not fit together.</exception>
+    /// <summary>Reads what <see cref="Write"/> wrote, now or in version 1, whose texts were those of its piece.</summary>
+    /// <exception cref="BadInputException">It is no such text.</exception>
     public static Sheet Read(string json)
     {
         Saved saved = Parse(json);
-        if (saved.Format != FormatName || saved.Version != CurrentVersion)
-            throw new BadInputException("draft", "it is of another format or version", "the draft of this Ringwright is needed");
+        if (saved.Format != FormatName || saved.Version is < 1 or > CurrentVersion)
+            throw new BadInputException("draft", "it is of another format or a newer version", "the draft of this Ringwright is needed");
         Piece piece = DocumentJson.ReadPiece(saved.Piece);
-        Sheet sheet = Sheet.Of(piece, DocumentJson.ReadShop(saved.Shop));
-        Draft draft = saved.Draft;
-        bool fits = !draft.Rings.IsDefault && draft.Rings.Length == piece.Rings.Length && draft.Selected >= 0 && draft.Selected < draft.Rings.Length
-            && draft.Rings.All(r => !r.Woods.IsDefault);
-        return fits ? sheet.With(draft) : throw new BadInputException("draft", "it does not fit its piece", "the fields of each of its rings are needed");
+        var sheet = Sheet.Of(piece, DocumentJson.ReadShop(saved.Shop), saved.Units);
+        ImmutableSortedSet<int> selected = [.. (saved.Selected.IsDefault ? [] : saved.Selected).Where(i => i >= 0 && i < piece.Rings.Length)];
+        return sheet.Waiting(saved.Texts ?? sheet.Texts) with
+        {
+            Selected = selected.IsEmpty ? sheet.Selected : selected,
+            Desk = saved.Desk is null ? DeskTexts.Empty : new(saved.Desk),
+        };
     }
 
     private static Saved Parse(string json)
@@ -54,5 +62,14 @@ internal static class DraftJson
         }
     }
 
-    private sealed record Saved(string Format, int Version, string Piece, string Shop, Draft Draft);
+    private sealed record Saved(string Format, int Version, string Piece, string Shop)
+    {
+        public UnitChoice? Units { get; init; }
+
+        public ImmutableArray<int> Selected { get; init; }
+
+        public ImmutableSortedDictionary<string, string>? Texts { get; init; }
+
+        public ImmutableSortedDictionary<string, string>? Desk { get; init; }
+    }
 }

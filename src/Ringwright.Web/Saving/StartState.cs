@@ -6,10 +6,9 @@ namespace Ringwright.Web.Saving;
 
 /// <summary>What the app starts with.</summary>
 /// <param name="Sheet">The saved sheet, or the example.</param>
-/// <param name="Example">JSON text of the example piece.</param>
 /// <param name="Unwritable">Why nothing will be saved; null when it will.</param>
 /// <param name="Unread">What of the saved work could not be read; null when all was.</param>
-internal sealed record StartState(Sheet Sheet, string Example, string? Unwritable, string? Unread)
+internal sealed record StartState(Sheet Sheet, string? Unwritable, string? Unread)
 {
     /// <summary>Claims the folder and loads from it.</summary>
     public static StartState From(DataFolder folder, string examplePath)
@@ -18,6 +17,6 @@ internal sealed record StartState(Sheet Sheet, string Example, string? Unwritabl
         string? unwritable = folder.Claim();
         string? unread = null;
         Sheet? saved = unwritable is null ? folder.Load(out unread) : null;
-        return new(saved ?? Sheet.Of(DocumentJson.ReadPiece(example), Shop.Starting), example, unwritable, unread);
+        return new(saved ?? Sheet.Of(DocumentJson.ReadPiece(example), Shop.Starting), unwritable, unread);
     }
 }

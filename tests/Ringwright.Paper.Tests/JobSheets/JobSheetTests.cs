@@ -30,14 +30,14 @@ public class JobSheetTests
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void The_examples_take_six_sheets_on_either_paper_and_in_either_unit(SledKind kind)
+    public void The_examples_take_six_sheets_and_two_for_gluing_on_either_paper_and_in_either_unit(SledKind kind)
     {
         foreach (PaperSize paper in new[] { PaperSize.A4, PaperSize.Letter })
         {
             foreach (MeasureStyle style in new[] { MeasureStyle.Millimetres, MeasureStyle.InchFractions, MeasureStyle.InchDecimals })
             {
-                Assert.Equal(6, JobSheet.Packet(Example.PlanOf(Example.Disc, kind), style, paper, Date).Sheets.Count);
-                Assert.Equal(6, JobSheet.Packet(Example.PlanOf(Example.Open, kind), style, paper, Date).Sheets.Count);
+                Assert.Equal(8, JobSheet.Packet(Example.PlanOf(Example.Disc, kind), style, paper, Date).Sheets.Count);
+                Assert.Equal(8, JobSheet.Packet(Example.PlanOf(Example.Open, kind), style, paper, Date).Sheets.Count);
             }
         }
     }
@@ -99,8 +99,10 @@ public class JobSheetTests
         string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name)];
         Assert.Equal(["The whole piece", "Take care"], names[..2]);
         Assert.Equal("Record", names[^1]);
+        string[] ofRings = [.. names.Where(n => plan.Rings.Any(r => n.StartsWith(r.Ring.Name + ": ", StringComparison.Ordinal)))];
+        Assert.Equal(12, ofRings.Length);
+        Assert.Equal(ofRings.Length, ofRings.Distinct().Count());
         Assert.Equal(["At the lathe", "At the lathe: order of work"], names[^3..^1]);
-        Assert.Equal(names.Length, names.Distinct().Count());
     }
 
     // The lines of the pages run together, so that broken sentences are whole again.

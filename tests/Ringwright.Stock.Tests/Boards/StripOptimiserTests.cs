@@ -8,7 +8,7 @@ public class StripOptimiserTests
 {
     public static TheoryData<string> Certified => [.. BinInstances.All.Where(i => i.IsCertified).Select(i => i.Name)];
 
-    public static TheoryData<string> Published => [.. BinInstances.All.Where(i => !i.IsCertified && i.Name.StartsWith("hard28", StringComparison.Ordinal)).Take(4).Select(i => i.Name)];
+    public static TheoryData<string> Published => [.. BinInstances.All.Where(i => !i.IsCertified && i.Name.StartsWith("hard28", StringComparison.Ordinal)).Take(2).Select(i => i.Name)];
 
     private static readonly Gen<StripProblem> Small =
         from kinds in Gen.Int[1, 4]
@@ -40,7 +40,7 @@ public class StripOptimiserTests
         StripSolution solved = new StripOptimiser(1).Solve(instance.Problem);
         CheckCovers(instance.Problem, solved);
         Assert.InRange(instance.Optimum!.Value, solved.Bound, solved.Cost);
-        Assert.True(solved.Cost - solved.Bound <= 1);
+        Assert.InRange(solved.Gap, 0, 1);
     }
 
     [Fact]
@@ -57,8 +57,8 @@ public class StripOptimiserTests
     [Fact]
     public void A_short_stick_is_taken_where_it_is_cheaper()
     {
-        StripSolution solved = new StripOptimiser().Solve(new([new(40, 3)], [new(100, 100), new(50, 45)]));
-        Assert.Equal((145, true), (solved.Cost, solved.IsProved));
+        StripSolution solved = new StripOptimiser().Solve(new([new(40, 3)], [new(100, 100), new(50, 55)]));
+        Assert.Equal((155, true), (solved.Cost, solved.IsProved));
     }
 
     [Fact]

@@ -1,8 +1,10 @@
 using Ringwright.Core;
 using Ringwright.Core.Documents;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Bench.Fields;
 
 namespace Ringwright.Web.Tests.Bench;
 
@@ -22,21 +24,23 @@ public class WorkbenchTests
     public void Text_that_cannot_be_read_stays_and_the_last_good_plan_stays_beside_it()
     {
         _bench.Type(RingFields.Diameter, "3/4\" x");
-        Assert.Equal("3/4\" x", _bench.Now.Draft.Ring[RingFields.Diameter]);
+        Assert.Equal("3/4\" x", Text(RingFields.Diameter));
         Assert.Equal(19, _bench.Now.Good.Piece.Rings[0].Outside.Millimetres);
         FieldProblem problem = Assert.Single(_bench.Now.Problems);
-        Assert.True(problem.Concerns(RingFields.Diameter, 0));
+        Assert.Equal("ring Disc, diameter", problem.Address);
         Assert.Equal(5, problem.Place!.Position);
+        Assert.False(_bench.Now.IsCurrent);
     }
 
     [Fact]
     public void A_value_that_cannot_be_is_told_at_its_field()
     {
         _bench.Type(RingFields.Bore, "25 mm");
-        Assert.True(Assert.Single(_bench.Now.Problems).Concerns(RingFields.Bore, 0));
+        Assert.Equal("ring Disc, bore", Assert.Single(_bench.Now.Problems).Address);
         _bench.Type(RingFields.Bore, "");
-        _bench.Type(ShopFields.Main[0], "50 mm");
-        Assert.True(Assert.Single(_bench.Now.Problems).Concerns(ShopFields.Main[0].Field, null));
+        Assert.Empty(_bench.Now.Problems);
+        _bench.Type(Shop("saw.kerf"), "50 mm");
+        Assert.Equal("saw.kerf", Assert.Single(_bench.Now.Problems).Address);
     }
 
     [Fact]
@@ -44,45 +48,71 @@ public class WorkbenchTests
     {
         _bench.Type(RingFields.Diameter, "x");
         _bench.Type(RingFields.Thickness, "");
-        Assert.Equal(["diameter", "thickness"], _bench.Now.Problems.Select(p => p.Key));
+        Assert.Equal(["ring Disc, diameter", "ring Disc, thickness"], _bench.Now.Problems.Select(p => p.Address));
     }
 
     [Fact]
-    public void A_bare_number_keeps_its_meaning_when_the_units_change()
+    public void What_can_be_used_goes_into_the_plan_while_another_field_waits()
     {
-        _bench.Type(RingFields.Diameter, "21");
+        _bench.Type(RingFields.Bore, "wide");
+        _bench.Type(RingFields.Segments, "18");
+        Assert.Equal(18, _bench.Now.Ring.Ring.Around);
+        Assert.Equal("wide", Text(RingFields.Bore));
+        Assert.False(_bench.Now.IsCurrent);
+    }
+
+    [Fact]
+    public void Two_values_that_fit_only_together_are_taken_together()
+    {
+        _bench.Type(RingFields.Bore, "30 mm");
+        Assert.Single(_bench.Now.Problems);
+        _bench.Type(RingFields.Diameter, "40 mm");
+        Assert.True(_bench.Now.IsCurrent);
+        WedgeDisc disc = Assert.IsType<WedgeDisc>(_bench.Now.Good.Piece.Rings[0]);
+        Assert.Equal((40, 30), (disc.Outside.Millimetres, disc.Bore!.Value.Millimetres));
+    }
+
+    [Fact]
+    public void A_refused_value_waits_with_its_reason_while_the_rest_goes_on()
+    {
+        _bench.Type(RingFields.Bore, "25 mm");
+        _bench.Type(RingFields.Segments, "18");
+        Assert.Equal(18, _bench.Now.Ring.Ring.Around);
+        Assert.Equal("25 mm", Text(RingFields.Bore));
+        FieldProblem problem = Assert.Single(_bench.Now.Problems);
+        Assert.Equal("ring Disc, bore", problem.Address);
+        Assert.Contains("leaves nothing of a disc", problem.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_field_shows_what_is_typed_letter_by_letter_and_what_was_understood_when_it_is_left()
+    {
+        _bench.Type(RingFields.Diameter, "20");
+        Assert.Equal("20", Text(RingFields.Diameter));
+        _bench.EndRun();
+        Assert.Equal("20 mm", Text(RingFields.Diameter));
+    }
+
+    [Fact]
+    public void A_number_that_waits_keeps_its_meaning_when_the_units_change()
+    {
+        _bench.Type(RingFields.Bore, "25");
         _bench.Show(UnitChoice.InchFractions);
-        Assert.Equal("21 mm", _bench.Now.Draft.Ring[RingFields.Diameter]);
-        Assert.Equal(21, _bench.Now.Good.Piece.Rings[0].Outside.Millimetres);
-        _bench.Type(RingFields.Diameter, "1");
-        Assert.Equal(25.4, _bench.Now.Good.Piece.Rings[0].Outside.Millimetres);
-    }
-
-    [Fact]
-    public void Switching_the_construction_keeps_what_was_typed_for_each()
-    {
-        _bench.Type(RingFields.Bore, "6.5 mm");
-        _bench.Build(Construction.SegmentRing);
-        Assert.IsType<SegmentRing>(_bench.Now.Good.Piece.Rings[0]);
-        Assert.Equal("9.5 mm", _bench.Now.Draft.Ring[RingFields.InnerDiameter]);
-        _bench.Type(RingFields.InnerDiameter, "12 mm");
-        _bench.Build(Construction.WedgeDisc);
-        Assert.Equal(6.5, Assert.IsType<WedgeDisc>(_bench.Now.Good.Piece.Rings[0]).Bore!.Value.Millimetres);
-        _bench.Build(Construction.SegmentRing);
-        Assert.Equal(12, Assert.IsType<SegmentRing>(_bench.Now.Good.Piece.Rings[0]).InnerDiameter?.Millimetres);
+        Assert.Equal("25 mm", Text(RingFields.Bore));
+        _bench.Type(RingFields.Diameter, "2");
+        Assert.Equal(50.8, _bench.Now.Good.Piece.Rings[0].Outside.Millimetres);
+        Assert.True(_bench.Now.IsCurrent);
     }
 
     [Fact]
     public void Tip_or_board_width_counts_never_both()
     {
         _bench.Type(RingFields.Tip, "0.5 mm");
-        _bench.GiveInner(InnerBy.BoardWidth);
-        Assert.Equal("boardWidth", Assert.Single(_bench.Now.Problems).Key);
         _bench.Type(RingFields.BoardWidth, "9 mm");
         WedgeDisc disc = Assert.IsType<WedgeDisc>(_bench.Now.Good.Piece.Rings[0]);
         Assert.Null(disc.Tip);
         Assert.Equal(9, disc.BoardWidth!.Value.Millimetres);
-        Assert.Equal("0.5 mm", _bench.Now.Draft.Ring[RingFields.Tip]);
+        Assert.Equal("", Text(RingFields.Tip));
     }
 
     [Fact]
@@ -99,9 +129,9 @@ public class WorkbenchTests
     {
         _bench.Type(RingFields.Segments, "3");
         _bench.StepSegments(-1);
-        Assert.Equal("3", _bench.Now.Draft.Ring[RingFields.Segments]);
+        Assert.Equal("3", Text(RingFields.Segments));
         _bench.StepSegments(1);
-        Assert.Equal("4", _bench.Now.Draft.Ring[RingFields.Segments]);
+        Assert.Equal("4", Text(RingFields.Segments));
     }
 
     [Fact]
@@ -110,10 +140,53 @@ public class WorkbenchTests
         _bench.Type(RingFields.Segments, "1");
         _bench.Type(RingFields.Segments, "18");
         _bench.Undo();
-        Assert.Equal("24", _bench.Now.Draft.Ring[RingFields.Segments]);
+        Assert.Equal("24", Text(RingFields.Segments));
         Assert.Equal(24, _bench.Now.Ring.Ring.Around);
         _bench.Redo();
         Assert.Equal(18, _bench.Now.Ring.Ring.Around);
+    }
+
+    [Fact]
+    public void Looking_at_another_ring_is_no_step()
+    {
+        Workbench bench = Example.BenchWith("feature-bowl.json");
+        bench.Select(3);
+        Assert.False(bench.CanUndo);
+        Assert.Equal(3, bench.Now.Shown);
+    }
+
+    [Fact]
+    public void A_value_is_typed_for_all_rings_that_are_chosen()
+    {
+        Workbench bench = Example.BenchWith("pen-barrel.json");
+        for (int i = 1; i < bench.Now.Good.Rings.Length; i++) bench.Toggle(i);
+        bench.Type(RingFields.Segments, "16");
+        Assert.All(bench.Now.Good.Rings, r => Assert.Equal(16, r.Ring.Around));
+        bench.Undo();
+        Assert.DoesNotContain(bench.Now.Good.Rings, r => r.Ring.Around == 16);
+    }
+
+    [Fact]
+    public void A_ring_is_renamed_letter_by_letter_and_what_waits_in_it_goes_along()
+    {
+        _bench.Type(RingFields.Bore, "x");
+        foreach (string name in (string[])["D", "Do", "Dot"]) _bench.Type(RingFields.Name, name);
+        Assert.Equal("Dot", _bench.Now.Good.Piece.Rings[0].Name);
+        Assert.Equal("ring Dot, bore", Assert.Single(_bench.Now.Problems).Address);
+        Assert.Equal("x", Text(RingFields.Bore));
+        _bench.Undo();
+        Assert.Equal("Disc", _bench.Now.Good.Piece.Rings[0].Name);
+    }
+
+    [Fact]
+    public void A_change_that_cannot_be_is_refused_with_its_sentence_and_nothing_changes()
+    {
+        Sheet before = _bench.Now;
+        Assert.False(_bench.Change(w => w.WithRings([])));
+        Assert.Contains("at least one ring", _bench.Refused, StringComparison.Ordinal);
+        Assert.Same(before, _bench.Now);
+        _bench.Type(RingFields.Segments, "18");
+        Assert.Null(_bench.Refused);
     }
 
     [Fact]
@@ -134,24 +207,11 @@ public class WorkbenchTests
     }
 
     [Fact]
-    public void Every_ring_of_a_larger_piece_can_be_chosen_and_the_others_stay()
-    {
-        Piece two = Example.Piece with { Rings = [Example.Piece.Rings[0], Example.Piece.Rings[0] with { Name = "Rim" }] };
-        _bench.Open(DocumentJson.Write(two));
-        _bench.Select(1);
-        _bench.Type(RingFields.Segments, "30");
-        Assert.Equal([24, 30], _bench.Now.Good.Piece.Rings.Select(r => r.Around));
-        Assert.Equal("Rim", _bench.Now.Ring.Ring.Name);
-        _bench.Type(RingFields.Bore, "99 mm");
-        Assert.Equal(1, Assert.Single(_bench.Now.Problems).Ring);
-    }
-
-    [Fact]
     public void An_untouched_share_keeps_all_its_digits()
     {
-        Shop shop = Shop.Starting with { Hands = Shop.Starting.Hands with { Loss = 1.0 / 30 } };
-        var bench = new Workbench(Sheet.Of(Example.Piece, shop), Example.Json);
-        bench.Type(RingFields.Segments, "18");
+        Shop shop = Core.Pieces.Shop.Starting with { Hands = Core.Pieces.Shop.Starting.Hands with { Loss = 1.0 / 30 } };
+        var bench = new Workbench(Sheet.Of(Example.Piece, shop));
+        bench.Type(Shop("hands.loss"), bench.Now.TextOf(Shop("hands.loss")));
         Assert.Equal(1.0 / 30, bench.Now.Good.Shop.Hands.Loss);
     }
 
@@ -160,8 +220,22 @@ public class WorkbenchTests
     {
         Assert.Null(Fixes.First(_bench.Now));
         _bench.Type(RingFields.Segments, "60");
-        Assert.Equal("finding-1", Fixes.First(_bench.Now)!.ElementId);
-        _bench.Type(ShopFields.Main[0], "thin");
-        Assert.Equal("field-saw-kerf", Fixes.First(_bench.Now)!.ElementId);
+        Assert.Equal(("/shape/rings", "finding-1"), (Fixes.First(_bench.Now)!.Url, Fixes.First(_bench.Now)!.ElementId));
+        _bench.Type(Shop("saw.kerf"), "thin");
+        Assert.Equal(("/saw", "field-saw-kerf"), (Fixes.First(_bench.Now)!.Url, Fixes.First(_bench.Now)!.ElementId));
     }
+
+    [Fact]
+    public void What_stands_on_the_desk_is_undone_like_all_else()
+    {
+        _bench.Note("find.heights", "1");
+        _bench.Note("find.heights", "18 mm");
+        Assert.Equal("18 mm", _bench.Now.Desk["find.heights"]);
+        _bench.Undo();
+        Assert.Equal("", _bench.Now.Desk["find.heights"]);
+    }
+
+    private static Lens Shop(string key) => ShopLenses.All.First(l => l.Field.Key == key);
+
+    private string Text(Field field) => _bench.Now.TextOf(RingLenses.Of(_bench.Now.Work, _bench.Now.Shown).First(l => l.Field.Key == field.Key));
 }

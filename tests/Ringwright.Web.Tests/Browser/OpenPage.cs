@@ -6,11 +6,13 @@ namespace Ringwright.Web.Tests.Browser;
 internal sealed class OpenPage : IAsyncDisposable
 {
     private readonly IBrowserContext _context;
+    private readonly Uri _address;
     private readonly List<string> _errors = [];
 
-    private OpenPage(IBrowserContext context, IPage page)
+    private OpenPage(IBrowserContext context, IPage page, Uri address)
     {
         _context = context;
+        _address = address;
         Page = page;
         page.Console += (_, message) =>
         {
@@ -32,7 +34,7 @@ internal sealed class OpenPage : IAsyncDisposable
     {
         IBrowserContext context = await browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
         context.SetDefaultTimeout(15_000);
-        var open = new OpenPage(context, await context.NewPageAsync());
+        var open = new OpenPage(context, await context.NewPageAsync(), address);
         await open.Page.GotoAsync(address.ToString());
         await open.Live();
         return open;
@@ -41,18 +43,31 @@ internal sealed class OpenPage : IAsyncDisposable
     /// <summary>Waits until the page answers.</summary>
     public Task Live() => Page.Locator(".page:not([inert])").WaitForAsync();
 
+    /// <summary>Goes to a page of the app by its address, such as <c>/timber</c>.</summary>
+    public async Task At(string path)
+    {
+        await Page.GotoAsync(new Uri(_address, path).ToString());
+        await Live();
+    }
+
+    /// <summary>Goes to a station by its row.</summary>
+    public Task Station(string name) => Page.Locator(".stations").GetByRole(AriaRole.Link, new() { Name = name }).ClickAsync();
+
     public ILocator Field(string key) => Page.Locator("#field-" + key);
+
+    public ILocator Button(string name, bool exact = false) => Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = exact });
 
     /// <summary>The large value under a title.</summary>
     public ILocator Key(string title) => Page.Locator(".key", new() { Has = Page.GetByRole(AriaRole.Heading, new() { NameRegex = new("^" + title) }) }).Locator(".key-value");
 
-    /// <summary>Puts the example on the bench, in millimetres.</summary>
-    public async Task StartOver()
+    /// <summary>Puts an example on the bench, in millimetres, and shows its shape.</summary>
+    public async Task StartOver(string example = "Two-wood disc")
     {
-        await Page.GetByRole(AriaRole.Button, new() { Name = "Example" }).ClickAsync();
+        await At("/pieces");
+        await Button(example).ClickAsync();
+        await Page.WaitForURLAsync("**/shape");
         await Page.GetByRole(AriaRole.Radio, new() { Name = "mm", Exact = true }).CheckAsync();
-        await Assertions.Expect(Field("segments")).ToHaveValueAsync("24");
-        await Assertions.Expect(Field("diameter")).ToHaveValueAsync("19 mm");
+        await Assertions.Expect(Field("name").First).ToHaveValueAsync(example);
     }
 
     public async ValueTask DisposeAsync()

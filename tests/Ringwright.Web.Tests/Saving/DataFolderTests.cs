@@ -1,5 +1,6 @@
 using Ringwright.Core.Documents;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Bench.Fields;
 using Ringwright.Web.Saving;
 
 namespace Ringwright.Web.Tests.Saving;
@@ -24,18 +25,32 @@ public sealed class DataFolderTests : IDisposable
     [Fact]
     public void All_that_was_typed_comes_back_also_what_cannot_be_read()
     {
-        Workbench bench = Example.Bench;
+        Workbench bench = Example.BenchWith("feature-bowl.json");
+        bench.Select(4);
         bench.Type(RingFields.Diameter, "3/4\" x");
-        bench.Build(Construction.SegmentRing);
         bench.Show(UnitChoice.InchDecimals);
-        bench.Type(ShopFields.Main[0], "1.4");
+        bench.Note("find.heights", "3/4 in");
+        bench.Type(ShopLenses.Saw[0], "1.4");
         _folder.Save(bench.Now);
         Sheet back = _folder.Load(out string? trouble)!;
         Assert.Null(trouble);
-        Assert.Equal(bench.Now.Draft.Ring.Texts, back.Draft.Ring.Texts);
-        Assert.Equal(bench.Now.Draft.ShopTexts, back.Draft.ShopTexts);
-        Assert.Equal((Construction.SegmentRing, UnitChoice.InchDecimals), (back.Draft.Ring.Construction, back.Draft.Units));
+        Assert.Equal(bench.Now.Texts, back.Texts);
+        Assert.Equal(bench.Now.Selected, back.Selected);
+        Assert.Equal("3/4 in", back.Desk["find.heights"]);
+        Assert.Equal(UnitChoice.InchDecimals, back.Units);
         Assert.Equal(bench.Now.Problems.Select(p => p.Sentence), back.Problems.Select(p => p.Sentence));
+        Assert.Equal(DocumentJson.Write(bench.Now.Good.Piece), DocumentJson.Write(back.Good.Piece));
+    }
+
+    // As it was written before every kind of piece could be on the bench.
+    [Fact]
+    public void A_draft_of_version_1_opens_with_its_piece_and_shop()
+    {
+        _folder.Save(Example.Sheet);
+        string text = File.ReadAllText(_files.In("draft.json"));
+        File.WriteAllText(_files.In("draft.json"), text.Replace("\"version\": 2", "\"version\": 1, \"draft\": {\"name\": \"Two-wood disc\"}", StringComparison.Ordinal));
+        Assert.Equal("Two-wood disc", _folder.Load(out string? trouble)!.Good.Piece.Name);
+        Assert.Null(trouble);
     }
 
     [Fact]

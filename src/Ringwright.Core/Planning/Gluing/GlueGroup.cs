@@ -8,7 +8,8 @@ namespace Ringwright.Core.Planning;
 /// <param name="Like">The first of them.</param>
 /// <param name="Name">What they are called: the name of a single one, or which rings.</param>
 /// <param name="Steps">What to do for each of them, in order.</param>
-public sealed record GlueGroup(ImmutableArray<int> Rings, RingGluing Like, string Name, ImmutableArray<Sentence> Steps)
+/// <param name="Truing">Most that truing the halves of one of them takes off; null when none has halves.</param>
+public sealed record GlueGroup(ImmutableArray<int> Rings, RingGluing Like, string Name, ImmutableArray<Sentence> Steps, Measured? Truing)
 {
     /// <summary>The rings of a plan in groups; those without anything to glue are left out.</summary>
     public static ImmutableArray<GlueGroup> Of(GluePlan plan)
@@ -20,7 +21,8 @@ public sealed record GlueGroup(ImmutableArray<int> Rings, RingGluing Like, strin
             {
                 int[] rings = [.. g];
                 RingGluing[] alike = [.. rings.Select(i => plan.Rings[i])];
-                return new GlueGroup([.. rings], alike[0], NameOf(plan, rings), alike.Length == 1 || alike[0].GlueUps.IsEmpty || alike[0].Way == GlueWay.Edges ? alike[0].Steps : [.. RingGlueSteps.Closed(alike, plan.Plan.Shop)]);
+                return new GlueGroup([.. rings], alike[0], NameOf(plan, rings), alike.Length == 1 || alike[0].GlueUps.IsEmpty || alike[0].Way == GlueWay.Edges ? alike[0].Steps : [.. RingGlueSteps.Closed(alike, plan.Plan.Shop)],
+                    alike.Select(r => r.Find("truing")?.Measured).MaxBy(m => m?.Value));
             }),
         ];
     }

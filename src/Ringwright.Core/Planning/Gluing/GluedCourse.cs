@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Planning;

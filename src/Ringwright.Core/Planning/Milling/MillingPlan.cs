@@ -6,9 +6,10 @@ namespace Ringwright.Core.Planning;
 /// <summary>One thickness on the planer, for strips of all woods. Lengths in mm.</summary>
 /// <param name="Thickness">As planed.</param>
 /// <param name="Rough">Rough boards to begin with; null when none is thick enough.</param>
+/// <param name="Slices">Into how many such a board is resawn first; 1 when it is planed as it is.</param>
 /// <param name="Passes">Passes through the planer from there, both faces counted; 0 when none is thick enough.</param>
 /// <param name="Strips">What is planed at it, widest first.</param>
-public sealed record PlanerSetting(double Thickness, double? Rough, int Passes, ImmutableArray<MillingStrip> Strips);
+public sealed record PlanerSetting(double Thickness, double? Rough, int Slices, int Passes, ImmutableArray<MillingStrip> Strips);
 
 /// <summary>One width on the rip fence, for strips of all woods and thicknesses.</summary>
 /// <param name="Width">As trued, mm.</param>
@@ -64,6 +65,7 @@ public sealed record MillingPlan(
         Measured Length(Core.Measures.Length l) => Measured.Length(l.Millimetres);
         yield return Sentence.Of("Crosscut the rough boards to {0} and longer, never under {1}: what is shorter is not held by the rollers. Small parts come off a long board last.", Length(Plan.Shop.Boards.Length), Length(mill.LeastPlanerLength));
         yield return Sentence.Of("Flatten one face and square one edge of every board on the jointer. Mark both.");
+        if (Planer.Any(p => p.Slices > 1)) yield return Sentence.Of("Resaw the boards for thin strips on the bandsaw, each slice {0} over its thickness; the flat face of the rest is planed anew after every slice.", Length(mill.ThicknessAllowance));
         yield return Sentence.Of(Planer.Length == 1
             ? "Plane to {0}, the flat face down, at most {1} a pass, the last pass for all boards at one setting."
             : "Plane from the thickest to the thinnest, {2} settings: all boards of one setting in a row, the flat face down, at most {1} a pass, the last pass for all of them without touching the handle.",
@@ -84,8 +86,11 @@ public sealed record MillingPlan(
     {
         double thickness = run[0].Thickness, needed = thickness + shop.Milling.ThicknessAllowance.Millimetres;
         double? rough = shop.Milling.RoughThicknesses.Select(r => r.Millimetres).Where(r => r >= needed - 1e-9).Select(r => (double?)r).FirstOrDefault();
-        int passes = rough is double from ? (int)Math.Ceiling(((from - thickness) / shop.Milling.PerPass.Millimetres) - 1e-9) : 0;
-        return new(thickness, rough, passes, [.. run.OrderByDescending(s => s.Width ?? 0)]);
+        // Each slice keeps the wood to plane off, and a kerf lies between two.
+        int slices = rough is double board ? Math.Max(1, (int)Math.Floor(((board + shop.Saw.Kerf.Millimetres) / (needed + shop.Saw.Kerf.Millimetres)) + 1e-9)) : 1;
+        double from = slices > 1 ? needed : rough ?? thickness;
+        int passes = (int)Math.Ceiling(((from - thickness) / shop.Milling.PerPass.Millimetres) - 1e-9);
+        return new(thickness, rough, slices, passes, [.. run.OrderByDescending(s => s.Width ?? 0)]);
     }
 
     // Neighbours of one size, in the order they come.

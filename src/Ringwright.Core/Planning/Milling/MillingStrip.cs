@@ -35,9 +35,6 @@ public sealed record MillingStrip(StripUse Use, string Wood, double Thickness, d
     // Finer than any planer or rip fence is set, mm.
     private const double SameSetting = 0.02;
 
-    /// <summary>Its wood as planed and ripped, mm³; 0 where the width is not known yet.</summary>
-    public double Volume => Thickness * (Width ?? 0) * Length;
-
     /// <summary>The strips of a plan, those of one wood and size together: thickest first, then widest.</summary>
     internal static ImmutableArray<MillingStrip> Of(Plan plan) =>
     [

@@ -21,7 +21,6 @@ internal static class GlueSheet
     public static void Add(Packet packet, GlueSchedule schedule, MeasureStyle style)
     {
         GluePlan glue = schedule.Plan;
-        if (!glue.HasWork) return;
         GlueGroup[] groups = [.. GlueGroup.Of(glue)];
         Box free = packet.FreeArea;
         packet.Flow(Name, "–", [
@@ -31,7 +30,7 @@ internal static class GlueSheet
             .. groups.Select(g => Steps(g, style)),
             .. glue.Minds.IsEmpty ? Array.Empty<IBlock>() : [new Section("Mind", new ListBlock(ListMark.Dot, [.. glue.Minds.Select(m => m.In(style))], RingJob.Words))],
         ]);
-        packet.Flow("Gluing: when", "–", [.. When(schedule, free), .. Tasks(schedule), new Section("Take care", new ListBlock(ListMark.Caution, Cautions.ForGluing))]);
+        packet.Flow("Gluing times", "–", [.. When(schedule, free), .. Tasks(schedule), new Section("Take care", new ListBlock(ListMark.Caution, Cautions.ForGluing))]);
     }
 
     private static IEnumerable<KeyFigure> Numbers(GlueSchedule schedule)
@@ -57,11 +56,10 @@ internal static class GlueSheet
     private static string[] Row(GlueGroup group, MeasureStyle style)
     {
         int ups = group.Like.Boards.Length + group.Like.GlueUps.Length;
-        Figure? truing = group.Like.Find("truing");
         return
         [
             Cut(group.Name), group.Way, group.Like.Pieces == 0 ? "–" : Count(group.Like.Pieces), group.Rings.Length == 1 ? Count(ups) : $"{Count(ups)} each",
-            Count(group.Like.Clamps(GlueClamp.Band)), Count(group.Like.Clamps(GlueClamp.Press)), truing is null ? "–" : style.Print(truing.Value, truing.Quantity),
+            Count(group.Like.Clamps(GlueClamp.Band)), Count(group.Like.Clamps(GlueClamp.Press)), group.Truing is Measured truing ? style.Print(truing.Value, truing.Quantity) : "–",
         ];
     }
 

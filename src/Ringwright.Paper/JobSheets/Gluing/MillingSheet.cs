@@ -12,16 +12,15 @@ namespace Ringwright.Paper.JobSheets;
 internal static class MillingSheet
 {
     private const string Name = "Milling";
-    private const int RowsTogether = 15;  // of a long table; it may be divided after each
+    private const int RowsTogether = 8;  // of a long table; it may be divided after each
+    private const int MostNear = 6;       // nearly equal widths told; the cheapest
     private const double MostWords = 60;  // of the rings a setting is for, mm
 
     /// <summary>A single setting of each machine stands on the ring's own sheets already.</summary>
-    public static bool IsFor(MillingPlan milling) => milling.Strips.Length > 1;
+    public static bool IsFor(MillingPlan milling) => milling.Planer.Length > 1 || milling.Rip.Length > 1 || (milling.Plan.Rings.Length > 1 && milling.Strips.Length > 0);
 
-    public static void Add(Packet packet, Plan plan, MeasureStyle style)
+    public static void Add(Packet packet, MillingPlan milling, MeasureStyle style)
     {
-        var milling = MillingPlan.Of(plan);
-        if (!IsFor(milling)) return;
         string title = $"{Settings(milling.Planer.Length, "thickness", "thicknesses")} and {Settings(milling.Rip.Length, "width", "widths")} for all rings";
         IEnumerable<IBlock> exact = milling.Figures.IsEmpty ? [] : [new Section("How exact", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 3 : 2, [.. milling.Figures.Select(f => Reading.Of(f.Label, f, style))]))];
         packet.Flow(Name, "–", [
@@ -30,7 +29,7 @@ internal static class MillingSheet
             .. SheetTables.Divided("Rip, from the widest", milling.Rip.Select(r => Rip(r, style)), RipTable, RowsTogether),
             .. exact,
             .. SheetTables.Divided("Strips of each wood", milling.Strips.Select(s => Strip(s, style)), StripTable, RowsTogether),
-            .. Words("Widths that are nearly equal", milling.Near.Select(n => n.Sentence), style),
+            .. Words("Widths that are nearly equal", milling.Near.OrderBy(n => n.Extra).Take(MostNear).Select(n => n.Sentence), style),
             .. Words("Mind", milling.Minds, style),
             new Section("In this order", new ListBlock(ListMark.Number, [.. milling.Steps().Select(s => s.In(style))], RingJob.Words)),
             new Section("Take care", new ListBlock(ListMark.Caution, Cautions.ForMilling)),
@@ -40,17 +39,17 @@ internal static class MillingSheet
     private static IEnumerable<IBlock> Words(string heading, IEnumerable<Sentence> sentences, MeasureStyle style)
     {
         string[] words = [.. sentences.Select(s => s.In(style))];
-        return words.Chunk(RowsTogether / 3).Select((some, i) => i == 0 ? new Section(heading, new ListBlock(ListMark.Dot, some, RingJob.Words)) : (IBlock)new ListBlock(ListMark.Dot, some, RingJob.Words));
+        return words.Chunk(3).Select((some, i) => i == 0 ? new Section(heading, new ListBlock(ListMark.Dot, some, RingJob.Words)) : (IBlock)new ListBlock(ListMark.Dot, some, RingJob.Words));
     }
 
     private static string Settings(int count, string one, string several) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : several)}");
 
     private static Table PlanerTable(string[][] rows) =>
-        new([new("Plane to", ColumnKind.Numbers), new("From rough", ColumnKind.Numbers), new("Passes", ColumnKind.Numbers), new("Woods"), new("Done")], rows);
+        new([new("Plane to", ColumnKind.Numbers), new("From rough", ColumnKind.Numbers), new("Resaw into", ColumnKind.Numbers), new("Passes", ColumnKind.Numbers), new("Woods"), new("Done")], rows);
 
     private static string[] Planer(PlanerSetting setting, MeasureStyle style) =>
     [
-        Caliper.Short(style, setting.Thickness), setting.Rough is double rough ? Caliper.Short(style, rough) : "–", setting.Rough is null ? "–" : Count(setting.Passes),
+        Caliper.Short(style, setting.Thickness), setting.Rough is double rough ? Caliper.Short(style, rough) : "–", setting.Slices > 1 ? Count(setting.Slices) : "–", setting.Rough is null ? "–" : Count(setting.Passes),
         Cut(setting.Strips.Select(s => s.Wood).Distinct(StringComparer.OrdinalIgnoreCase)), "",
     ];
 

@@ -14,13 +14,12 @@ namespace Ringwright.Paper.JobSheets;
 internal static class StackingSheet
 {
     private const string Name = "Stacking";
-    private const int RowsTogether = 12;
+    private const int RowsTogether = 6;
     private const double MostWords = 26;  // of a ring's name, mm
     private const double Tall = 95;       // of the pictures, mm
 
     public static void Add(Packet packet, GluePlan glue, MeasureStyle style)
     {
-        if (glue.Stack.Length == 0) return;
         double width = (packet.FreeArea.Width - Columns.Gutter) / 2, size = Math.Min(width, Tall);
         ScaledPicture side = StackingPicture.Side(glue, new(width, Tall));
         Sentence[] steps = [.. glue.StackSteps()];
@@ -43,7 +42,7 @@ internal static class StackingSheet
         (int laid, int on) = joint.FromTop ? (joint.Lower, joint.Upper) : (joint.Upper, joint.Lower);
         return
         [
-            Count(index + 1), Ring(glue, laid), Count(on + 1), joint.Turn is double turn ? style.Print(turn, Quantity.Angle) : "–", joint.Short.In(style),
+            Count(index + 1), Ring(glue, laid), Count(on + 1), joint.Turn is double turn ? style.Print(turn, Quantity.Angle) : "–", joint.InShort.In(style),
             joint.Circle > 0 ? $"circle Ø {Caliper.Short(style, joint.Circle)}, {(joint.Centring == Centring.OuterCircle ? "outside" : "inside")}" : "cross lines", "",
         ];
     }

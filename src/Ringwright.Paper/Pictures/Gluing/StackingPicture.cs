@@ -70,7 +70,7 @@ internal static class StackingPicture
     private static void Open(Drawing drawing, Placement place, double most, double top)
     {
         Vector2D left = place.Point(new(-most, top)), right = place.Point(new(most, top));
-        drawing.Line(left - new Vector2D(4, 0), right + new Vector2D(Number, 0), Pens.Heavy);
+        drawing.Line(left - new Vector2D(4, 0), right + new Vector2D(0.8, 0), Pens.Heavy);
     }
 
     private static string Text(int ring) => (ring + 1).ToString(CultureInfo.InvariantCulture);

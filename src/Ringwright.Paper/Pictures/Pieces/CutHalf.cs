@@ -33,6 +33,7 @@ internal static class CutHalf
         if (chain.Count > 1) yield return chain;
     }
 
-    private static IEnumerable<Vector2D> Wood(ImmutableArray<WallLevel> levels) =>
+    /// <summary>The wood of a ring, around its cut.</summary>
+    public static IEnumerable<Vector2D> Wood(ImmutableArray<WallLevel> levels) =>
         levels.Select(l => new Vector2D(l.Outer, l.Z)).Concat(levels.Reverse().Select(l => new Vector2D(l.Inner, l.Z)));
 }

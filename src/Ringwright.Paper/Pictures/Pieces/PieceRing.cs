@@ -11,7 +11,8 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// <param name="Turned">What the lathe leaves of it; null when it is turned away altogether.</param>
 internal sealed record PieceRing(RingPlan Plan, double Bottom, double Top, TurnedRing? Turned)
 {
-    private const double Fineness = 1e-4; // of the piece's size: how far a wall may leave its chords, a hundredth of a millimetre on the paper
+    /// <summary>How far a wall may leave its chords, of the piece's size: a hundredth of a millimetre on the paper.</summary>
+    public const double PaperFineness = 1e-4;
 
     /// <summary>Its walls from the bottom up; none when it is turned away.</summary>
     public ImmutableArray<WallLevel> Levels => Turned?.Section.Levels ?? [];
@@ -21,10 +22,10 @@ internal sealed record PieceRing(RingPlan Plan, double Bottom, double Top, Turne
         Turned is null ? [] : Turned.Segments.Select((segment, i) => new SeenSegment(segment, Plan.Layout[i].Wood, levels));
 
     /// <summary>The rings of a piece from the bottom up.</summary>
-    public static ImmutableArray<PieceRing> Of(Plan plan)
+    public static ImmutableArray<PieceRing> Of(Plan plan, double fineness = PaperFineness)
     {
         double size = Math.Max(plan.Rings.Max(r => r.Ring.Outside.Millimetres), plan.Rings.Sum(r => r.Ring.Thickness.Millimetres));
-        Queue<TurnedRing> turned = new(plan.Turned(Fineness * size).Rings);
+        Queue<TurnedRing> turned = new(plan.Turned(fineness * size).Rings);
         var rings = ImmutableArray.CreateBuilder<PieceRing>(plan.Rings.Length);
         double bottom = 0;
         foreach (RingPlan ring in plan.Rings)

@@ -11,14 +11,19 @@
     if ((event.ctrlKey || event.metaKey) && !event.altKey && (key === "z" || key === "y")) {
       event.preventDefault();
       press(key === "y" || event.shiftKey ? "redo" : "undo");
-    } else if (event.target.closest?.("[data-own-arrows]") && /^(Arrow|Home$|End$)/.test(event.key)) {
+    } else if (event.target.closest?.("[data-own-arrows]") && /^(Arrow|Home$|End$| $)/.test(event.key)) {
       event.preventDefault();
     }
   });
 
   window.ringwright = {
-    goTo(id) {
-      const element = document.getElementById(id);
+    // The element may only come with the page that is being opened.
+    async goTo(id) {
+      let element = document.getElementById(id);
+      for (let tried = 0; !element && tried < 60; tried++) {
+        await new Promise((done) => setTimeout(done, 50));
+        element = document.getElementById(id);
+      }
       if (!element) return;
       for (let box = element.closest("details"); box; box = box.parentElement.closest("details")) box.open = true;
       const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;

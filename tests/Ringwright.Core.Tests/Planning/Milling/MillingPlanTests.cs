@@ -40,6 +40,8 @@ public class MillingPlanTests
     {
         PlanerSetting setting = Mill(null, Ring("a", 100, 70, 25)).Planer[0]; // 25.5 mm and 2 mm to plane: not from 27
         Assert.Equal((34, 9), (setting.Rough, setting.Passes)); // 8.5 mm, at most 1 mm each
+        PlanerSetting thin = Mill(null, Ring("a", 100, 70, 6)).Planer[0]; // 6.5 mm, 8.5 mm each and 1.2 mm between: two out of 27
+        Assert.Equal((27, 2, 2), (thin.Rough, thin.Slices, thin.Passes));
         MillingPlan thick = Mill(null, Ring("a", 100, 70, 100));
         Assert.Null(thick.Planer[0].Rough);
         Assert.Contains("No rough board is thick enough", thick.Minds[0].In(MeasureStyle.Millimetres), StringComparison.Ordinal);

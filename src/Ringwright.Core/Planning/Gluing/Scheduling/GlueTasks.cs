@@ -60,8 +60,10 @@ internal sealed class GlueTasks
                 continue;
             }
 
+            // Only what is taken up by nothing more has to cure.
+            bool last = !glueUps.Any(u => u.After.Contains(g));
             int[] after = up.After.IsEmpty ? first : [.. up.After.Select(a => made[a]).Distinct()];
-            made[g] = _list.Glue(GlueTaskKind.Part, i, Words(up, word, _glue.Rings[i]), GluePace.Minutes(up.Joints.Length, _shop), up.Clamp, up.Clamps, cure, after);
+            made[g] = _list.Glue(GlueTaskKind.Part, i, Words(up, word, _glue.Rings[i]), GluePace.Minutes(up.Joints.Length, _shop), up.Clamp, up.Clamps, cure && last, after);
         }
 
         // What nothing else takes up.

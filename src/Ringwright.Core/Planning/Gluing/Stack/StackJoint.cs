@@ -1,4 +1,3 @@
-using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Planning;
@@ -46,7 +45,7 @@ public sealed record StackJoint(int Lower, int Upper, bool FromTop, bool Joins, 
     }
 
     /// <summary>The same in few words, for a chart; "after" is counter-clockwise seen from above.</summary>
-    public Sentence Short
+    public Sentence InShort
     {
         get
         {

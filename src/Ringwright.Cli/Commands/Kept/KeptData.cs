@@ -1,0 +1,108 @@
+using System.ComponentModel;
+using System.Globalization;
+using System.Text.Json;
+using Ringwright.Cli.Output;
+using Ringwright.Store;
+using Spectre.Console;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands.Kept;
+
+/// <summary>Options of all commands on what is kept in the user's data folder.</summary>
+internal class KeptSettings : CommandSettings
+{
+    [CommandOption("--json")]
+    [Description("The answer as JSON.")]
+    public bool Json { get; init; }
+}
+
+/// <summary>A command on the entry with a number.</summary>
+internal class NumberSettings : KeptSettings
+{
+    [CommandArgument(0, "<NUMBER>")]
+    [Description("Its number, as the list shows it.")]
+    public long Number { get; init; }
+}
+
+/// <summary>A command that reads or writes a file.</summary>
+internal class FileSettings : KeptSettings
+{
+    [CommandArgument(0, "<FILE>")]
+    [Description("The file.")]
+    public string File { get; init; } = "";
+}
+
+/// <summary>Opens the user's data and prints answers about it.</summary>
+internal sealed class KeptData(IAnsiConsole console)
+{
+    /// <summary>Adds a command that answers in words and as JSON.</summary>
+    public void Add<T>(IConfigurator<CommandSettings> branch, string name, string description, Func<DataStore, T, Answer> answer)
+        where T : KeptSettings => branch.AddDelegate<T>(name, (_, settings, _) => Run(settings, answer)).WithDescription(description);
+
+    /// <summary>Reads something from the user's data.</summary>
+    public static T Read<T>(Func<DataStore, T> read)
+    {
+        using DataStore store = DataStore.Open(UserFolder.Usual(), TimeProvider.System);
+        return read(store);
+    }
+
+    /// <summary>Day and minute where the user is.</summary>
+    public static string Day(DateTimeOffset time) => time.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    private int Run<T>(T settings, Func<DataStore, T, Answer> answer)
+        where T : KeptSettings
+    {
+        using DataStore store = DataStore.Open(UserFolder.Usual(), TimeProvider.System);
+        Answer said = answer(store, settings);
+        if (settings.Json)
+        {
+            JsonOut.Write(console, json =>
+            {
+                if (store.Told is string told) json.WriteString("told", told);
+                said.Json(json);
+            });
+            return ExitCode.Done;
+        }
+
+        if (store.Told is string first) console.WriteLine(first);
+        console.WriteLine(said.Sentence);
+        AlignedText.Write(console, said.Rows, said.RightAligned);
+        return ExitCode.Done;
+    }
+}
+
+/// <summary>What a command says.</summary>
+/// <param name="Sentence">The answer in a sentence.</param>
+/// <param name="Json">The same as fields of an object.</param>
+internal sealed record Answer(string Sentence, Action<Utf8JsonWriter> Json)
+{
+    /// <summary>Rows below the sentence.</summary>
+    public IReadOnlyList<string[]> Rows { get; init; } = [];
+
+    /// <summary>The columns of numbers.</summary>
+    public int[] RightAligned { get; init; } = [0];
+
+    /// <summary>Says what was done to the entry with a number.</summary>
+    public static Answer Of(string sentence, long number) => new(sentence, json => json.WriteNumber("number", number));
+
+    /// <summary>Says what was done.</summary>
+    public static Answer Of(string sentence) => new(sentence, json => json.WriteString("says", sentence));
+
+    /// <summary>A list.</summary>
+    public static Answer List<T>(string name, string empty, IReadOnlyList<T> entries, Func<T, string[]> row, Action<Utf8JsonWriter, T> json) =>
+        new(entries.Count == 0 ? empty : $"{entries.Count} {(entries.Count == 1 ? name.TrimEnd('s') : name)}", writer =>
+        {
+            writer.WriteStartArray(name);
+            foreach (T entry in entries)
+            {
+                writer.WriteStartObject();
+                json(writer, entry);
+                writer.WriteEndObject();
+            }
+
+            writer.WriteEndArray();
+        })
+        {
+            Rows = [.. entries.Select(row)],
+        };
+}

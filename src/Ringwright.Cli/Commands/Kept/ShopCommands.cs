@@ -1,0 +1,79 @@
+using System.ComponentModel;
+using System.Globalization;
+using Ringwright.Cli.Output;
+using Ringwright.Core.Documents;
+using Ringwright.Core.Pieces;
+using Ringwright.Store;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands.Kept;
+
+/// <summary><c>ringwright shops …</c>: the shops that are kept, and which of them is in use.</summary>
+internal static class ShopCommands
+{
+    internal sealed class ListSettings : KeptSettings
+    {
+        [CommandOption("--removed")]
+        [Description("The shops that were removed.")]
+        public bool Removed { get; init; }
+    }
+
+    internal sealed class TakeSettings : FileSettings
+    {
+        [CommandOption("--into <NUMBER>")]
+        [Description("In the place of this shop; otherwise as a new one.")]
+        public long? Into { get; init; }
+    }
+
+    internal sealed class WriteSettings : NumberSettings
+    {
+        [CommandArgument(1, "<FILE>")]
+        [Description("The file to write.")]
+        public string File { get; init; } = "";
+    }
+
+    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    {
+        branch.SetDescription("The shops in your data folder: list, take in, write out, and which is in use.");
+        data.Add<ListSettings>(branch, "list", "The shops by name.", (store, s) => Answer.List(
+            "shops", s.Removed ? "No shop was removed." : "No shops yet; 'ringwright shops take FILE' adds one.",
+            s.Removed ? store.Shops.Removed() : store.Shops.List(),
+            e => [e.Id.ToString(CultureInfo.InvariantCulture), e.Name, e.IsCurrent ? "in use" : "", KeptData.Day(e.Changed)],
+            (json, e) =>
+            {
+                json.WriteNumber("number", e.Id);
+                json.WriteString("name", e.Name);
+                json.WriteBoolean("inUse", e.IsCurrent);
+                json.WriteString("changed", e.Changed);
+            }));
+        data.Add<TakeSettings>(branch, "take", "Take a shop's file in; the first shop is in use at once.", Take);
+        data.Add<WriteSettings>(branch, "write", "Write a shop to a file.", (store, s) =>
+        {
+            SafeFile.Write(s.File, DocumentJson.Write(store.Shops.Read(s.Number)));
+            return Answer.Of($"{s.File} written.");
+        });
+        data.Add<NumberSettings>(branch, "use", "Take a shop into use.", (store, s) =>
+        {
+            store.Shops.Use(s.Number);
+            return Answer.Of($"Shop {s.Number} is in use.", s.Number);
+        });
+        data.Add<NumberSettings>(branch, "remove", "Take a shop off the list; 'put-back' undoes it.", (store, s) =>
+        {
+            store.Shops.Remove(s.Number);
+            return Answer.Of($"Shop {s.Number} removed; 'ringwright shops put-back {s.Number}' brings it back.", s.Number);
+        });
+        data.Add<NumberSettings>(branch, "put-back", "Put a removed shop back.", (store, s) =>
+        {
+            store.Shops.PutBack(s.Number);
+            return Answer.Of($"Shop {s.Number} is back.", s.Number);
+        });
+    }
+
+    private static Answer Take(DataStore store, TakeSettings settings)
+    {
+        Shop shop = DocumentFile.Read(settings.File, DocumentJson.ReadShop);
+        if (settings.Into is not long number) number = store.Shops.Add(shop);
+        else store.Shops.Save(number, shop);
+        return Answer.Of($"Shop {number} is “{shop.Name}”.", number);
+    }
+}
