@@ -1,9 +1,7 @@
 using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
-using Ringwright.Paper.Drawings;
 using Ringwright.Paper.JobSheets;
-using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Sheets;
 
