@@ -1,9 +1,7 @@
 using System.Globalization;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
-using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
-using Ringwright.Paper.Drawings;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Sheets;
 using Ringwright.Paper.Tests.Pictures;
