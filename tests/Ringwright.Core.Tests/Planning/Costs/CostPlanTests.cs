@@ -84,7 +84,7 @@ public class CostPlanTests
     [InlineData("\"pace\": { \"spread\": 0.5 }", "pace.spread")]
     [InlineData("\"money\": { \"hour\": -1 }", "money.hour")]
     [InlineData("\"money\": { \"woods\": [{ \"wood\": \"oak\", \"price\": 1 }, { \"wood\": \"Oak\", \"price\": 2 }] }", "money.woods, Oak")]
-    [InlineData("\"money\": { \"woods\": [{ \"wood\": \"oak\", \"price\": 1, \"per\": \"stick\" }] }", "money.woods[0].per")]
+    [InlineData("\"money\": { \"woods\": [{ \"wood\": \"oak\", \"price\": 1, \"per\": \"stick\" }] }", "money.woods 1.per")]
     public void Prices_that_cannot_be_are_refused_with_their_field(string field, string where)
     {
         string json = $$"""{ "format": "ringwright/shop", "version": 1, "name": "Test", {{field}} }""";
