@@ -119,25 +119,42 @@ public sealed class BowlTests(BrowserFixture fixture) : IDisposable
     }
 
     [Fact]
-    public async Task Every_kind_of_piece_begins_and_every_example_opens_at_every_station()
+    public async Task Every_kind_of_piece_begins_with_an_outline_to_edit()
     {
         using AppProcess app = await AppProcess.Start(_data.Path);
         await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
-        await open.At("/pieces");
-        int starts = await open.Page.Locator(".start").CountAsync(), examples = await open.Page.Locator(".example").CountAsync();
-        for (int i = 0; i < starts + examples; i++)
+        foreach (string kind in (string[])["Bowl", "Vase", "Platter", "Box", "Spindle", "Pen barrel"])
         {
             await open.Page.Locator(".masthead").GetByRole(AriaRole.Link, new() { Name = "Pieces" }).ClickAsync();
-            await (i < starts ? open.Page.Locator(".start").Nth(i) : open.Page.Locator(".example").Nth(i - starts)).ClickAsync();
-            await open.Page.WaitForURLAsync("**/shape");
-            foreach (string station in (string[])["Timber", "Saw", "Fit", "Glue", "Lathe"])
-            {
-                await open.Station(station);
-                await Expect(open.Page.Locator(".station-head h1")).ToHaveTextAsync(station);
-            }
+            await open.Page.Locator(".start", new() { HasText = kind }).ClickAsync();
+            await Expect(open.Field("name").First).ToHaveValueAsync(kind);
+            await Expect(open.Page.Locator(".handle").First).ToBeVisibleAsync();
         }
+    }
 
-        await Expect(open.Page.Locator("#blazor-error-ui")).ToBeHiddenAsync();
+    [Fact]
+    public async Task Pieces_are_kept_found_opened_copied_and_compared()
+    {
+        using AppProcess app = await AppProcess.Start(_data.Path);
+        await using OpenPage open = await Start(app);
+        await open.Field("name").First.FillAsync("Bowl for Ada");
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bowl for Ada");
+        await open.StartOver("Bead");
+        await open.Field("name").First.FillAsync("Bead for Ada");
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bead for Ada");
+        await open.Page.GetByRole(AriaRole.Link, new() { Name = "Pieces" }).ClickAsync();
+        await Expect(open.Page.Locator(".piece-row .start-name")).ToHaveCountAsync(2);
+        await open.Page.GetByLabel("Compare Bowl for Ada").CheckAsync();
+        await open.Page.GetByLabel("Compare Bead for Ada").CheckAsync();
+        await Expect(open.Page.Locator(".comparison")).ToContainTextAsync("Thinnest wood");
+        await open.Page.Locator("#piece-search").FillAsync("bowl");
+        await Expect(open.Page.Locator(".piece-row .start-name")).ToHaveCountAsync(1);
+        await open.Button("Duplicate Bowl for Ada").ClickAsync();
+        await Expect(open.Page.Locator(".piece-row .start-name")).ToHaveCountAsync(2);
+        await open.Button("Open Bowl for Ada", exact: true).ClickAsync();
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bowl for Ada");
+        await open.Undo.ClickAsync();
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bead for Ada");
     }
 
     private async Task<OpenPage> Start(AppProcess app, string example = Bowl)
