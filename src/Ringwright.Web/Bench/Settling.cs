@@ -11,7 +11,7 @@ namespace Ringwright.Web.Bench;
 /// </summary>
 /// <param name="sheet">The sheet with its texts.</param>
 /// <param name="typed">Addresses that were typed just now.</param>
-internal sealed class Settling(Sheet sheet, IReadOnlyCollection<string> typed)
+internal sealed class Settling(Sheet sheet, string[] typed)
 {
     private readonly LengthUnit _unit = sheet.Units.Unit();
     private readonly List<FieldProblem> _unreadable = [];
