@@ -21,12 +21,14 @@ public partial class PieceStage
 
     private Plan Shown => Look.Trial ?? Sheet.Good;
 
-    private StageView View => Look.View ?? Suitable;
+    private StageView View => Look.View is { } chosen && (chosen != StageView.Work || HasWork) ? chosen : Suitable;
 
-    // A pattern is seen laid flat; a piece of one ring from above; at the saw one sees one ring.
-    private StageView Suitable => Path == "shape/pattern" ? StageView.Flat
+    private bool HasWork => Station is Web.Bench.Station.Saw or Web.Bench.Station.Fit or Web.Bench.Station.Glue or Web.Bench.Station.Lathe;
+
+    // A pattern is seen laid flat; a piece of one ring from above; at a machine one sees the work.
+    private StageView Suitable => HasWork ? StageView.Work : Path == "shape/pattern" ? StageView.Flat
         : Sheet.Good.Rings.Length == 1 && Sheet.Good.Piece.Shape is null ? StageView.Above
-        : Station is Web.Bench.Station.Saw or Web.Bench.Station.Fit ? StageView.Above : StageView.Side;
+        : StageView.Side;
 
     private bool IsShape => Station == Web.Bench.Station.Shape;
 
