@@ -1,9 +1,11 @@
 using System.Text;
+using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Web.Bench;
 using PaperSize = Ringwright.Paper.Sheets.PaperSize;
+using PrintCorrection = Ringwright.Paper.Sheets.PrintCorrection;
 
 namespace Ringwright.Web;
 
@@ -20,18 +22,41 @@ internal static class PieceEndpoints
             Sheet sheet = bench.Now;
             return Results.File(Encoding.UTF8.GetBytes(DocumentJson.Write(sheet.Good.Piece)), "application/json", FileName(sheet, ".json"));
         });
-        app.MapGet(JobSheetPath, (Workbench bench) =>
-        {
-            Sheet sheet = bench.Now;
-            using var pdf = new MemoryStream();
-            JobSheet.WritePdf(sheet.Good, sheet.Style, PaperFor(sheet), DateOnly.FromDateTime(DateTime.Now), pdf);
-            return Results.File(pdf.ToArray(), "application/pdf");
-        });
+        app.MapGet(JobSheetPath, Packet);
         app.MapGet("/rings/{name}", RingSheets);
     }
 
-    // Where the code on a label leads: the sheets of one ring.
-    private static IResult RingSheets(string name, Workbench bench)
+    // All sheets the piece needs, or those that are asked for.
+    private static IResult Packet(Workbench bench, string[]? sheets, bool? duplex, string? correction)
+    {
+        Sheet sheet = bench.Now;
+        try
+        {
+            var options = new PacketOptions(sheet.Style, PaperFor(sheet), DateOnly.FromDateTime(DateTime.Now))
+            {
+                Sheets = sheets is { Length: > 0 } ? PacketOptions.ReadSheets(string.Join(',', sheets)) : null,
+                Duplex = duplex ?? false,
+                Correction = string.IsNullOrWhiteSpace(correction) ? PrintCorrection.None : Correction(correction),
+            };
+            using var pdf = new MemoryStream();
+            JobSheet.WritePdf(sheet.Good, options, pdf);
+            return Results.File(pdf.ToArray(), "application/pdf");
+        }
+        catch (Exception e) when (e is BadInputException or Paper.LayoutException)
+        {
+            return Results.Text(e.Message, statusCode: StatusCodes.Status400BadRequest);
+        }
+    }
+
+    private static PrintCorrection Correction(string text)
+    {
+        double[] measured = [.. text.Split(',', StringSplitOptions.TrimEntries).Select(t => DeskTexts.Length("check rulers", t, LengthUnit.Millimetre).Millimetres)];
+        return measured is [> 0, > 0] ? PrintCorrection.FromMeasured(measured[0], measured[1])
+            : throw new BadInputException("check rulers", $"“{text}” is not two lengths", "what both measure is needed, across first: 99.7 mm,100.2 mm");
+    }
+
+    /// <summary>Where the code on a label leads: the sheets of one ring.</summary>
+    public static IResult RingSheets(string name, Workbench bench)
     {
         Sheet sheet = bench.Now;
         if (!sheet.Good.Rings.Any(r => r.Ring.Name == name)) return Results.Text($"There is no ring “{name}” in the piece on the bench, {sheet.Good.Piece.Name}.", statusCode: StatusCodes.Status404NotFound);

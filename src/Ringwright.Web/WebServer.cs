@@ -2,11 +2,13 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Floor;
 using Ringwright.Web.Frame;
 using Ringwright.Web.Library;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
 using Ringwright.Web.Stage;
+using Ringwright.Web.Stations;
 using Ringwright.Web.Viewing;
 
 namespace Ringwright.Web;
@@ -58,6 +60,8 @@ internal static class WebServer
         services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet));
         services.AddScoped<StageLook>();
         services.AddScoped<Painter>();
+        services.AddScoped<StationLook>();
+        services.AddSingleton(s => new ShopFloor(s.GetRequiredService<StartState>().Unwritable is null ? dataFolder : null, TimeProvider.System));
         services.AddSingleton<ViewerStore>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
@@ -73,6 +77,7 @@ internal static class WebServer
         app.MapStaticAssets();
         app.MapPieces();
         app.MapViewer();
+        app.MapFloor();
         // Our own headers say who may frame the page.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
