@@ -5,7 +5,7 @@ namespace Ringwright.Stock.Boards;
 /// pieces are worth most against its cost, until none is worth more than it costs. Bounds are exact: worths are rounded to whole
 /// numbers and scaled so that no stick is worth more than it costs (Farley 1990), whatever the linear solver's rounding.
 /// </summary>
-internal sealed class ColumnGeneration(StripItem[] items, StripStock[] stocks, PatternPool pool, Func<bool> late)
+internal sealed class ColumnGeneration(StripItem[] items, StripStock[] stocks, PatternPool pool, Func<bool> late) : IDisposable
 {
     /// <summary>Parts of a unit of cost in which worths are counted.</summary>
     public const long Scale = 1_000_000;
@@ -13,6 +13,7 @@ internal sealed class ColumnGeneration(StripItem[] items, StripStock[] stocks, P
     private const int MostAtOnce = 12;
 
     private readonly Knapsack _knapsack = new(items);
+    private readonly LinearMaster _master = new(items.Length);
 
     /// <summary>The outcome for the counts wanted.</summary>
     /// <param name="Bound">Proved: no cost is lower; a fraction of unrounded cost.</param>
@@ -24,24 +25,26 @@ internal sealed class ColumnGeneration(StripItem[] items, StripStock[] stocks, P
     /// <summary>Generates patterns until nothing more is gained for <paramref name="wanted"/>, or <paramref name="enough"/> holds of the bound and the master's cost.</summary>
     public Outcome Run(int[] wanted, Func<double, double, bool> enough, CancellationToken cancel)
     {
-        using var master = new LinearMaster(wanted);
-        int added = 0;
+        _master.Want(wanted);
         double best = 0;
         long[] worths = new long[items.Length];
         (long, long) dearest = (1, 1);
         while (true)
         {
             cancel.ThrowIfCancellationRequested();
-            for (; added < pool.All.Count; added++) master.Add(pool.All[added], stocks[pool.All[added].Stock].Cost);
-            if (master.Solve() is not double[] duals) break;
+            while (_master.Count < pool.All.Count) _master.Add(pool.All[_master.Count], stocks[pool.All[_master.Count].Stock].Cost);
+            if (_master.Solve() is not double[] duals) break;
             long[] whole = [.. duals.Select(d => (long)Math.Round(d * Scale))];
             (bool gained, (long Worth, long Cost)? top) = Price(whole, wanted);
             if (top is { } most && Bound(whole, wanted, most) is double bound && bound > best) (best, worths, dearest) = (bound, whole, most);
-            if (!gained || enough(best, master.Cost)) break;
+            if (!gained || enough(best, _master.Cost)) break;
         }
 
-        return new(best, [.. Enumerable.Range(0, added).Select(master.Sticks)], worths, dearest);
+        return new(best, [.. Enumerable.Range(0, _master.Count).Select(_master.Sticks)], worths, dearest);
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => _master.Dispose();
 
     /// <summary>The pattern worth most against its cost, of at most <paramref name="limits"/> of each kind.</summary>
     public Pattern Dearest(long[] worths, int[] limits)

@@ -3,11 +3,14 @@ using System.Diagnostics;
 namespace Ringwright.Stock.Boards;
 
 /// <summary>One run of the optimiser: the best found so far and the bound, and the stages that bring them together.</summary>
-internal sealed class StripCourse
+internal sealed class StripCourse : IDisposable
 {
     private const int Dives = 12;
-    private const int FirstDives = 3;
-    private const int Roundings = 24;
+    private const int FirstDives = 2;
+    private static readonly double[] Ups = [1e-6, 0.2, 0.4, 0.5];
+    private static readonly double[] Leans = [0, 0.03, 0.1, 0.3, 1];
+    private const int Finishes = 4;
+    private const int Roundings = 25;
     private const int MostNear = 40_000;
     private const int FewNear = 3_000;
     private const double FewWork = 0.5;
@@ -62,16 +65,15 @@ internal sealed class StripCourse
         Raise(RoundUp(relaxed.Bound));
         if (IsDone) return;
         RoundDown(relaxed);
-        for (int dive = 0; dive < FirstDives && !IsDone; dive++) Dive(relaxed, dive);
         if (IsDone) return;
+        if (_pool.All.Count <= MostForEarly) Programme(0.05);
+        for (int dive = 0; dive < FirstDives && !IsDone; dive++) Dive(relaxed, dive);
         while (!IsDone && Decide(relaxed, FewNear, FewWork))
         {
         }
 
         if (IsDone) return;
         Even(LongSpread);
-        if (IsDone) return;
-        if (_pool.All.Count <= MostForEarly) Programme(0.2);
         if (IsDone) return;
         Programme(1);
         for (int dive = FirstDives; dive < Dives && !IsDone; dive++) Dive(relaxed, dive);
@@ -82,6 +84,9 @@ internal sealed class StripCourse
         {
         }
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => _columns.Dispose();
 
     private void Start()
     {
@@ -97,6 +102,9 @@ internal sealed class StripCourse
         }
 
         Raise(RoundUp(_byLength.Bound(_wanted)));
+        // As full as can be, stick after stick; these sticks are good ones for the relaxation to begin with.
+        foreach (double lean in Leans)
+            if (!IsDone) Take(Filled([], [.. _wanted], [.. _items.Select(i => (long)(i.Length * 1000.0 * (1 + (lean * i.Length / _stocks.Max(s => s.Length)))))]));
         if (Cost == long.MaxValue) Take(Filled([], [.. _wanted], [.. _items.Select(i => i.Length)]));
     }
 
@@ -104,19 +112,21 @@ internal sealed class StripCourse
     private void RoundDown(ColumnGeneration.Outcome relaxed)
     {
         var random = new Random(_wanted.Length);
-        var correction = new WorthCorrection(_items, _stocks, _columns, relaxed.Worths);
+        // The more long pieces are worth above their share, the earlier they go.
+        WorthCorrection[] corrections = [.. Leans.Select(lean => new WorthCorrection(_items, _stocks, _columns, [.. relaxed.Worths.Select((w, i) => (long)(w * (1 + (lean * _items[i].Length / _stocks.Max(s => s.Length)))))]))];
         int[] order = [.. Enumerable.Range(0, relaxed.Sticks.Length).Where(j => relaxed.Sticks[j] > 1e-6).OrderByDescending(j => relaxed.Sticks[j])];
         for (int go = 0; go < Roundings && !IsDone; go++)
         {
             List<Pattern> sticks = [];
             int[] left = [.. _wanted];
+            int lacking = go < Ups.Length ? 0 : go % 4 * 2;
             foreach (int j in order)
             {
-                int less = go % 4 == 0 || random.Next(order.Length) > go % 4 * 2 ? 0 : 1;
-                for (int n = (int)Math.Floor(relaxed.Sticks[j] + 1e-6) - less; n > 0 && IsUseful(_pool.All[j], left); n--) Cut(_pool.All[j], sticks, left);
+                int less = lacking > 0 && random.Next(order.Length) <= lacking ? 1 : 0;
+                for (int n = (int)Math.Floor(relaxed.Sticks[j] + (go < Ups.Length ? Ups[go] : 1e-6)) - less; n > 0 && IsUseful(_pool.All[j], left); n--) Cut(_pool.All[j], sticks, left);
             }
 
-            if (correction.Fill(sticks, left, cost => cost >= Cost)) Take(sticks);
+            if (corrections[go % corrections.Length].Fill(sticks, left, cost => cost >= Cost)) Take(sticks);
             _cancel.ThrowIfCancellationRequested();
         }
     }
@@ -150,10 +160,22 @@ internal sealed class StripCourse
             }
 
             if (left.All(n => n == 0)) break;
+            Finish(relaxed.Worths, sticks, left);
+            if (IsDone) return;
             relaxed = _columns.Run(left, (_, _) => Left <= 0, _cancel);
         }
 
-        Take(Filled(sticks, left, relaxed.Worths));
+        Finish(relaxed.Worths, sticks, left);
+    }
+
+    private void Finish(long[] worths, List<Pattern> sticks, int[] left)
+    {
+        var correction = new WorthCorrection(_items, _stocks, _columns, worths);
+        for (int go = 0; go < Finishes && !IsDone; go++)
+        {
+            List<Pattern> all = [.. sticks];
+            if (correction.Fill(all, [.. left], cost => cost >= Cost)) Take(all);
+        }
     }
 
     // From 0.5 to 1.5, scattered, and the same every time.
@@ -189,7 +211,9 @@ internal sealed class StripCourse
         while (left.Any(n => n > 0))
         {
             _cancel.ThrowIfCancellationRequested();
-            Cut(_columns.Dearest(positive, left), sticks, left);
+            Pattern stick = _columns.Dearest(positive, left);
+            do Cut(stick, sticks, left);
+            while (Enumerable.Range(0, left.Length).All(i => stick.Counts[i] <= left[i]));
         }
 
         return sticks;
