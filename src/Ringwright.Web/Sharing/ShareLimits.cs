@@ -19,16 +19,21 @@ internal static class ShareLimits
         o.OnRejected = (rejected, _) => new(TooMany(rejected.HttpContext, rejected.Lease));
         o.GlobalLimiter = PartitionedRateLimiter.CreateChained(
             PartitionedRateLimiter.Create<HttpContext, object>(Requests),
+            PartitionedRateLimiter.Create<HttpContext, object>(Drawing),
             PartitionedRateLimiter.Create<HttpContext, object>(c => IsTry(c) ? Window(Remote(c), TriesOfOne) : None),
             PartitionedRateLimiter.Create<HttpContext, object>(c => IsTry(c) ? Window(IPAddress.Any, TriesOfAll) : None));
     });
 
-    private static RateLimitPartition<object> None => RateLimitPartition.GetNoLimiter<object>(IPAddress.None);
+    private static RateLimitPartition<object> None => RateLimitPartition.GetNoLimiter<object>("none");
 
     private static RateLimitPartition<object> Requests(HttpContext context) =>
         context.User.IsOwn() ? None
         : context.Device() is { } device ? RateLimitPartition.GetTokenBucketLimiter<object>(device.Id, _ => new() { TokenLimit = DeviceBurst, TokensPerPeriod = DevicePerSecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1) })
         : Window(Remote(context), StrangersPerMinute);
+
+    // Sheets and solids are drawn anew for each request; one device must not keep all processors busy with them.
+    private static RateLimitPartition<object> Drawing(HttpContext context) =>
+        context.Device() is { } device && context.Request.Path.StartsWithSegments(PieceEndpoints.Files) ? RateLimitPartition.GetConcurrencyLimiter<object>(device.Id, _ => new() { PermitLimit = 1, QueueLimit = 8 }) : None;
 
     private static RateLimitPartition<object> Window(IPAddress key, int permits) =>
         RateLimitPartition.GetFixedWindowLimiter<object>(key, _ => new() { PermitLimit = permits, Window = Minute });

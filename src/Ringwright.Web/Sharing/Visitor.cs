@@ -11,10 +11,11 @@ internal static class Visitor
     /// <summary>The cookie with a device's key. Plain HTTP, so it cannot be marked Secure.</summary>
     public const string Cookie = "ringwright-device";
 
-    private const string OwnMachine = "own machine", LetIn = "device";
+    // A claim and no more: an identity that counts as authenticated would need a name of its own for form tokens.
+    private static readonly Claim OwnMachine = new("ringwright/at", "own machine");
 
     /// <summary>Whether a user sits at the machine that the app runs on.</summary>
-    public static bool IsOwn(this ClaimsPrincipal user) => user.Identity?.AuthenticationType == OwnMachine;
+    public static bool IsOwn(this ClaimsPrincipal user) => user.HasClaim(OwnMachine.Type, OwnMachine.Value);
 
     /// <summary>Whether a request came over the own machine's listener, from the own machine.</summary>
     public static bool IsOwn(this ConnectionInfo connection) =>
@@ -29,10 +30,8 @@ internal static class Visitor
         LocalSharing sharing = app.Services.GetRequiredService<LocalSharing>();
         app.Use((context, next) =>
         {
-            Device? device = context.Connection.IsOwn() ? null : sharing.Recognise(context.Request.Cookies[Cookie]);
-            if (device is not null) context.Features.Set(device);
-            string? kind = context.Connection.IsOwn() ? OwnMachine : device is null ? null : LetIn;
-            context.User = new(new ClaimsIdentity(kind));
+            if (context.Connection.IsOwn()) context.User = new(new ClaimsIdentity([OwnMachine]));
+            else if (sharing.Recognise(context.Request.Cookies[Cookie]) is { } device) context.Features.Set(device);
             return next(context);
         });
     }
