@@ -50,7 +50,8 @@ internal static class PieceEndpoints
         return (joined.Length == 0 ? "piece" : joined) + ending;
     }
 
-    private static IResult RingSheets(string name, Workbench bench)
+    /// <summary>The sheets of one ring.</summary>
+    public static IResult RingSheets(string name, Workbench bench)
     {
         Sheet sheet = bench.Now;
         // A slash in a name stays escaped on its way here.

@@ -1,5 +1,4 @@
 using Ringwright.Core.Planning;
-using Ringwright.Paper.Drawings;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Labels;
 using Ringwright.Paper.Output;
@@ -23,7 +22,7 @@ internal static class PiecePaper
     public static byte[] Stickers(Sheet sheet, PrintQuery query, DateOnly date, Uri? link)
     {
         PacketOptions options = query.Options(sheet, date);
-        IReadOnlyList<Drawing> pages = LabelSheets.Pages(Label.Of(sheet.Good, sheet.Style, link), query.Stickers(sheet), options.Paper, query.Skip ?? 0, query.Outlines ?? false, options.Correction);
+        IReadOnlyList<Paper.Drawings.Drawing> pages = LabelSheets.Pages(Label.Of(sheet.Good, sheet.Style, link), query.Stickers(sheet), options.Paper, query.Skip ?? 0, query.Outlines ?? false, options.Correction);
         return Written(pdf => PdfWriter.Write(pages, new($"{sheet.Good.Piece.Name}: labels", "stickers", date), pdf));
     }
 
