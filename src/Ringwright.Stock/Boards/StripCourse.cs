@@ -14,6 +14,7 @@ internal sealed class StripCourse : IDisposable
     private const int MostNear = 40_000;
     private const int FewNear = 3_000;
     private const double FewWork = 0.5;
+    private const int CoverSteps = 50_000;
     private const int MostToSpread = 2_000; // pieces
     private const int ShortSpread = 500; // moves for each piece
     private const int LongSpread = 5_000;
@@ -63,6 +64,7 @@ internal sealed class StripCourse : IDisposable
         // As full as can be, stick after stick; these sticks are good ones for the relaxation to begin with.
         foreach (double lean in Leans)
             if (!IsDone) Take(Filled([], [.. _wanted], [.. _items.Select(i => (long)(i.Length * 1000.0 * (1 + (lean * i.Length / _stocks.Max(s => s.Length)))))]));
+        if (!IsDone) Full();
         if (IsDone) return;
         ColumnGeneration.Outcome relaxed = _columns.Run(_wanted, (bound, cost) => RoundUp(bound) >= Cost || RoundUp(bound) >= RoundUp(cost * (1 - 1e-9)) || Left <= 0, _cancel);
         Raise(RoundUp(relaxed.Bound));
@@ -144,6 +146,14 @@ internal sealed class StripCourse : IDisposable
             for (int piece = 0; piece < kinds.Length; piece++) counts[places[piece]][kinds[piece]]++;
             Take([.. counts.Select(c => new Pattern(0, c))]);
         }
+    }
+
+    // No length to spare: only full sticks will do, and often there are few ways to fill one.
+    private void Full()
+    {
+        if (Bound - _byLength.Bound(_wanted) > 1e-9 * Bound) return;
+        if (new NearPatterns(_items, _stocks, _wanted, _byLength, _byLength).All(Bound, FewNear, _cancel) is not { } near) return;
+        if (new CoverSearch(near, _cancel).Find(_wanted, CoverSteps) is { } sticks) Take(sticks);
     }
 
     // The largest fraction is cut, the rest is relaxed anew with patterns made for it. Each dive after the first leans another way.
