@@ -260,6 +260,6 @@ internal sealed class StripCourse : IDisposable
         _progress?.Report(new(Cost, Bound));
     }
 
-    // Costs are whole multiples of a step; the hair allows for the division of whole numbers far larger.
-    private long RoundUp(double bound) => (long)Math.Ceiling((bound / _step) - 1e-9) * _step;
+    // Costs are whole multiples of a step; the hair allows for sums and divisions in double, whose error grows with the number.
+    private long RoundUp(double bound) => (long)Math.Ceiling((bound / _step) - 1e-9 - (1e-12 * bound / _step)) * _step;
 }
