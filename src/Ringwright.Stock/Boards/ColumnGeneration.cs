@@ -46,14 +46,14 @@ internal sealed class ColumnGeneration(StripItem[] items, StripStock[] stocks, P
     /// <inheritdoc/>
     public void Dispose() => _master.Dispose();
 
-    /// <summary>The pattern worth most against its cost, of at most <paramref name="limits"/> of each kind.</summary>
-    public Pattern Dearest(long[] worths, int[] limits)
+    /// <summary>A pattern worth much against its cost, most but for what would take long to find, of at most <paramref name="limits"/> of each kind.</summary>
+    public Pattern Dear(long[] worths, int[] limits)
     {
         Pattern? best = null;
         (long Worth, long Cost) top = (0, 1);
         for (int s = 0; s < stocks.Length; s++)
         {
-            (long worth, int[] counts) = _knapsack.Solve(stocks[s].Length, worths, limits);
+            (long worth, int[] counts, _) = _knapsack.Quick(stocks[s].Length, worths, limits);
             if (best is not null && !Dearer((worth, stocks[s].Cost), top)) continue;
             (best, top) = (new Pattern(s, counts), (worth, stocks[s].Cost));
         }

@@ -6,7 +6,7 @@ namespace Ringwright.Stock.Boards;
 internal sealed class StripCourse : IDisposable
 {
     private const int Dives = 12;
-    private const int FirstDives = 2;
+    private const int FirstDives = 6;
     private static readonly double[] Ups = [1e-6, 0.2, 0.4, 0.5];
     private static readonly double[] Leans = [0, 0.03, 0.1, 0.3, 1];
     private const int Finishes = 4;
@@ -14,6 +14,7 @@ internal sealed class StripCourse : IDisposable
     private const int MostNear = 40_000;
     private const int FewNear = 3_000;
     private const double FewWork = 0.5;
+    private const int CoverSteps = 50_000;
     private const int MostToSpread = 2_000; // pieces
     private const int ShortSpread = 500; // moves for each piece
     private const int LongSpread = 5_000;
@@ -60,6 +61,10 @@ internal sealed class StripCourse : IDisposable
         Start();
         if (IsDone) return;
         Even(ShortSpread);
+        // As full as can be, stick after stick; these sticks are good ones for the relaxation to begin with.
+        foreach (double lean in Leans)
+            if (!IsDone) Take(Filled([], [.. _wanted], [.. _items.Select(i => (long)(i.Length * 1000.0 * (1 + (lean * i.Length / _stocks.Max(s => s.Length)))))]));
+        if (!IsDone) Full();
         if (IsDone) return;
         ColumnGeneration.Outcome relaxed = _columns.Run(_wanted, (bound, cost) => RoundUp(bound) >= Cost || RoundUp(bound) >= RoundUp(cost * (1 - 1e-9)) || Left <= 0, _cancel);
         Raise(RoundUp(relaxed.Bound));
@@ -102,9 +107,6 @@ internal sealed class StripCourse : IDisposable
         }
 
         Raise(RoundUp(_byLength.Bound(_wanted)));
-        // As full as can be, stick after stick; these sticks are good ones for the relaxation to begin with.
-        foreach (double lean in Leans)
-            if (!IsDone) Take(Filled([], [.. _wanted], [.. _items.Select(i => (long)(i.Length * 1000.0 * (1 + (lean * i.Length / _stocks.Max(s => s.Length)))))]));
         if (Cost == long.MaxValue) Take(Filled([], [.. _wanted], [.. _items.Select(i => i.Length)]));
     }
 
@@ -131,16 +133,27 @@ internal sealed class StripCourse : IDisposable
         }
     }
 
-    // Sticks that are all alike: as many as the bound says, the pieces spread evenly.
+    // Sticks that are all alike: the pieces spread evenly over as many as the bound says; where that fails, over one more, and so on.
     private void Even(int moves)
     {
         if (_stocks.Length > 1 || _items.Any(i => i.Start > 0) || _wanted.Sum(n => (long)n) > MostToSpread) return;
         int[] kinds = [.. Enumerable.Range(0, _items.Length).SelectMany(i => Enumerable.Repeat(i, _wanted[i]))];
-        int sticks = (int)(Bound / _stocks[0].Cost);
-        if (new EvenSearch([.. kinds.Select(i => _items[i].Length)], _stocks[0].Length, sticks).Find(moves * kinds.Length, _cancel) is not { } places) return;
-        int[][] counts = [.. Enumerable.Range(0, sticks).Select(_ => new int[_items.Length])];
-        for (int piece = 0; piece < kinds.Length; piece++) counts[places[piece]][kinds[piece]]++;
-        Take([.. counts.Select(c => new Pattern(0, c))]);
+        long[] pieces = [.. kinds.Select(i => _items[i].Length)];
+        for (int sticks = (int)(Bound / _stocks[0].Cost); sticks * _stocks[0].Cost < Cost && Left > 0; sticks++)
+        {
+            if (new EvenSearch(pieces, _stocks[0].Length, sticks).Find(moves * kinds.Length, _cancel) is not { } places) continue;
+            int[][] counts = [.. Enumerable.Range(0, sticks).Select(_ => new int[_items.Length])];
+            for (int piece = 0; piece < kinds.Length; piece++) counts[places[piece]][kinds[piece]]++;
+            Take([.. counts.Select(c => new Pattern(0, c))]);
+        }
+    }
+
+    // No length to spare: only full sticks will do, and often there are few ways to fill one.
+    private void Full()
+    {
+        if (Bound - _byLength.Bound(_wanted) > 1e-9 * Bound) return;
+        if (new NearPatterns(_items, _stocks, _wanted, _byLength, _byLength).All(Bound, FewNear, _cancel) is not { } near) return;
+        if (new CoverSearch(near, _cancel).Find(_wanted, CoverSteps) is { } sticks) Take(sticks);
     }
 
     // The largest fraction is cut, the rest is relaxed anew with patterns made for it. Each dive after the first leans another way.
@@ -211,7 +224,7 @@ internal sealed class StripCourse : IDisposable
         while (left.Any(n => n > 0))
         {
             _cancel.ThrowIfCancellationRequested();
-            Pattern stick = _columns.Dearest(positive, left);
+            Pattern stick = _columns.Dear(positive, left);
             do Cut(stick, sticks, left);
             while (Enumerable.Range(0, left.Length).All(i => stick.Counts[i] <= left[i]));
         }
@@ -247,6 +260,6 @@ internal sealed class StripCourse : IDisposable
         _progress?.Report(new(Cost, Bound));
     }
 
-    // Costs are whole multiples of a step; the hair allows for the division of whole numbers far larger.
-    private long RoundUp(double bound) => (long)Math.Ceiling((bound / _step) - 1e-9) * _step;
+    // Costs are whole multiples of a step; the hair allows for sums and divisions in double, whose error grows with the number.
+    private long RoundUp(double bound) => (long)Math.Ceiling((bound / _step) - 1e-9 - (1e-12 * bound / _step)) * _step;
 }

@@ -34,7 +34,7 @@ internal sealed class WorthCorrection
         long cost = sticks.Sum(s => _stocks[s.Stock].Cost);
         while (left.Any(n => n > 0))
         {
-            Pattern stick = _columns.Dearest([.. _worths.Select(w => (long)w)], left);
+            Pattern stick = _columns.Dear([.. _worths.Select(w => (long)w)], left);
             cost += _stocks[stick.Stock].Cost;
             if (dear(cost)) return false;
             Correct(stick, left);

@@ -30,6 +30,14 @@ public class BoardPlannerTests
         from demands in AnyDemand.Array[1, 5]
         select Racks.Request([.. boards.Select((b, i) => b with { Label = $"B{i}" })], [.. demands.Select((d, i) => d with { Ring = $"R{i / 2}" })]);
 
+    // Little wood for up to three rings, some of which share strips.
+    private static readonly Gen<CuttingRequest> Tight =
+        from boards in Gen.Select(Gen.Double[110, 240], Of(17.0, 33.0, 45.0, 60.0)).Array[1, 2]
+        from demands in Gen.Select(Gen.Int[1, 4], Gen.Int[0, 2], Of(14.0, 25.5), Gen.Double[9, 40]).Array[1, 3]
+        select Racks.Request(
+            [.. boards.Select((b, i) => Racks.Board($"B{i}", b.Item1, b.Item2))],
+            [.. demands.Select((d, i) => Racks.Wedges($"R{i}", d.Item1, d.Item1 + d.Item2, d.Item3, d.Item4))]);
+
     private static Gen<T> Of<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
 
     [Fact]
@@ -53,6 +61,16 @@ public class BoardPlannerTests
             }
         },
         40);
+
+    [Fact]
+    public void What_several_rings_are_short_of_agrees_with_trying_everything() => Tight.Sample(
+        request =>
+        {
+            CuttingPlan plan = new BoardPlanner(20).Plan(request);
+            Assert.True(plan.Lacking.IsProved);
+            Assert.Equal(EveryLayout.LeastShort(request), plan.Lacking.Value);
+        },
+        60);
 
     [Fact]
     public void As_the_issue_says_short_by_two_wedges()

@@ -6,12 +6,10 @@ namespace Ringwright.Stock.Tests.Boards;
 
 public class StripOptimiserTests
 {
-    // HARD3, 200 different sizes in a capacity of 100000, is only brought to 56 against a bound of 55 in the usual time.
-    private const string NotYet = "HARD3";
+    public static TheoryData<string> Certified => [.. BinInstances.All.Where(i => i.IsCertified).Select(i => i.Name)];
 
-    public static TheoryData<string> Certified => [.. BinInstances.All.Where(i => i.IsCertified && i.Name != NotYet).Select(i => i.Name)];
-
-    public static TheoryData<string> Published => [NotYet, .. BinInstances.All.Where(i => !i.IsCertified && i.Name.StartsWith("hard28", StringComparison.Ordinal)).Take(2).Select(i => i.Name)];
+    // First fit is one stick above the bound in hard28 and three or four in HARD; the bench runs all of them.
+    public static TheoryData<string> Published => ["HARD0", "HARD4", .. BinInstances.All.Where(i => !i.IsCertified && i.Name.StartsWith("hard28", StringComparison.Ordinal)).Take(3).Select(i => i.Name)];
 
     private static readonly Gen<StripProblem> Small =
         from kinds in Gen.Int[1, 4]
@@ -37,13 +35,13 @@ public class StripOptimiserTests
 
     [Theory]
     [MemberData(nameof(Published))]
-    public void Published_instances_lie_between_bound_and_cost(string name)
+    public void Published_instances_lie_between_bound_and_cost_one_stick_apart_at_most(string name)
     {
         BinInstances.Instance instance = BinInstances.All.Single(i => i.Name == name);
         StripSolution solved = new StripOptimiser(1).Solve(instance.Problem);
         CheckCovers(instance.Problem, solved);
         Assert.InRange(instance.Optimum!.Value, solved.Bound, solved.Cost);
-        Assert.InRange(solved.Gap, 0, 1);
+        Assert.InRange(solved.Cost - solved.Bound, 0, 1);
     }
 
     [Fact]
