@@ -18,6 +18,19 @@ public sealed class KeptDataTests : IDisposable
     }
 
     [Fact]
+    public void A_job_that_is_done_puts_its_rests_back_on_the_kept_rack_and_can_be_undone()
+    {
+        Assert.Equal(2, Runs.Run("boards", Path.Combine(Runs.Examples, "two-wood-disc.json"), "--done").Code);
+        Assert.Equal(2, Runs.Run("boards", Path.Combine(Runs.Examples, "two-wood-disc.json"), "--kept").Code); // empty
+        Assert.Equal(0, Runs.Run("rack", "take", Path.Combine(Runs.Examples, "small-rack.json")).Code);
+        Assert.Equal(0, Runs.Run("boards", Path.Combine(Runs.Examples, "two-wood-disc.json"), "--kept", "--done").Code);
+        string after = Runs.Run("rack", "list").Output;
+        Assert.Contains("from P1", after, StringComparison.Ordinal);
+        Assert.Equal(0, Runs.Run("rack", "undo").Code);
+        Assert.DoesNotContain("from P1", Runs.Run("rack", "list").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_piece_is_taken_in_found_written_out_and_planned()
     {
         Assert.Equal("Piece 1 added, “Two-wood disc”.\n", Good("pieces", "take", Example("two-wood-disc")));

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Boards;
@@ -20,6 +21,14 @@ internal sealed class BoardsCommand(IAnsiConsole console) : Command<BoardsComman
         [Description("The file of the boards at hand; without it: what to buy, from boards of the shop's length.")]
         public string? Rack { get; init; }
 
+        [CommandOption("--kept")]
+        [Description("Take the boards from the rack in your data folder ('ringwright rack').")]
+        public bool Kept { get; init; }
+
+        [CommandOption("--done")]
+        [Description("The job is sawn: put the rests back on the kept rack, in the place of the boards that were used.")]
+        public bool Sawn { get; init; }
+
         [CommandOption("--after <FILE>")]
         [Description("Where to write the rack as it is when the job is done.")]
         public string? After { get; init; }
@@ -40,12 +49,14 @@ internal sealed class BoardsCommand(IAnsiConsole console) : Command<BoardsComman
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         if (!(settings.TimeLimit is > 0 and <= 3600)) throw new BadInputException("--time-limit", $"{settings.TimeLimit} seconds cannot be", "more than 0 and at most 3600 can");
+        if (settings.Kept && settings.Rack is not null) throw new BadInputException("--kept", "there is --rack too", "one rack is needed");
+        if (settings.Sawn && !settings.Kept) throw new BadInputException("--done", "it changes the rack in your data folder", "give --kept as well");
         Plan plan = settings.Plan();
         MeasureStyle style = settings.Style(plan.Piece.Units);
         BoardRules rules = Rules(settings, plan, style.Unit);
         using var interrupt = new Interrupt(cancellationToken);
-        if (settings.Rack is not null) return Saw(settings, plan, rules, style, interrupt.Token);
-        if (settings.After is not null) throw new BadInputException("--after", "it needs a rack to begin with", "give --rack as well");
+        if (settings.Rack is not null || settings.Kept) return Saw(settings, plan, rules, style, interrupt.Token);
+        if (settings.After is not null) throw new BadInputException("--after", "it needs a rack to begin with", "give --rack or --kept as well");
         BuyingList list = new BuyingPlanner(new StripOptimiser(settings.TimeLimit)).Plan(plan, rules, interrupt.Token);
         if (settings.Json) JsonOut.Write(console, json => BoardsJson.Write(json, list, style));
         else BoardsText.Write(console, list, style);
@@ -54,17 +65,30 @@ internal sealed class BoardsCommand(IAnsiConsole console) : Command<BoardsComman
 
     private int Saw(Settings settings, Plan plan, BoardRules rules, MeasureStyle style, CancellationToken cancel)
     {
-        Rack rack = DocumentFile.Read(settings.Rack!, DocumentJson.ReadRack);
+        Rack rack = settings.Kept ? KeptData.Read(store => store.Rack.Read()) : DocumentFile.Read(settings.Rack!, DocumentJson.ReadRack);
+        if (settings.Kept && rack.Boards.IsEmpty) throw new BadInputException("--kept", "the rack in your data folder is empty", "'ringwright rack add' or 'rack take FILE' fills it");
         IProgress<double>? line = ProgressLine.On(console, settings.Json);
         CuttingPlan cutting = new BoardPlanner(settings.TimeLimit).Plan(CuttingRequest.For(plan, rack, rules), line is null ? null : new Shares(line), cancel);
         if (settings.Json) JsonOut.Write(console, json => BoardsJson.Write(json, cutting, style));
         else BoardsText.Write(console, cutting, style);
-        if (settings.After is null) return ExitCode.Done;
-        SafeFile.Write(settings.After, DocumentJson.Write(cutting.After));
-        if (settings.Json) return ExitCode.Done;
+        if (settings.After is not null) SafeFile.Write(settings.After, DocumentJson.Write(cutting.After));
+        if (settings.Sawn) Finish(plan, cutting, rack);
+        if (settings.Json || (settings.After is null && !settings.Sawn)) return ExitCode.Done;
         AlignedText.Heading(console, "Written");
-        console.WriteLine("  " + settings.After);
+        if (settings.After is not null) console.WriteLine("  " + settings.After);
+        if (settings.Sawn) console.WriteLine("  the rack in your data folder; 'ringwright rack undo' brings the boards back");
         return ExitCode.Done;
+    }
+
+    // What is short was not sawn, so such a job is not done.
+    private static void Finish(Plan plan, CuttingPlan cutting, Rack before)
+    {
+        if (!cutting.Shortages.IsEmpty) throw new BadInputException("--done", "the rack is short of wood for this piece", "buy what is told without --done first");
+        KeptData.Read(store =>
+        {
+            store.Rack.Finish(plan.Piece.Name, before, cutting.After);
+            return true;
+        });
     }
 
     private static BoardRules Rules(Settings settings, Plan plan, LengthUnit unit)

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
