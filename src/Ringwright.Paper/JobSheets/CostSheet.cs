@@ -11,7 +11,6 @@ namespace Ringwright.Paper.JobSheets;
 internal static class CostSheet
 {
     private const string Name = "Time and cost";
-    private const int RowsTogether = 15;
 
     public static void Add(Packet packet, Plan plan, CostPlan cost, MeasureStyle style)
     {
@@ -20,8 +19,8 @@ internal static class CostSheet
         packet.Flow(Name, "–",
         [
             new Column(3, new Paragraph($"Work: {CostWords.Time(cost.Minutes)}{all}{price}", TypeScale.Title), new Paragraph("In brackets where the true value lies four times in five. Write down what it took: the record makes the next estimate better.", RingJob.Words)),
-            .. SheetTables.Divided("Time", cost.Times.Select(t => new[] { t.Label, CostWords.Time(t.Minutes), t.What.In(style), "" }), Times, RowsTogether),
-            .. SheetTables.Divided("Rough wood to buy", cost.Woods.Select(w => new[] { w.Wood, CostWords.Wood(w.Volume, style), w.Price is Estimate p ? CostWords.Amount(p, money) : "–", "" }), Woods, RowsTogether),
+            .. SheetTables.Under("Time", cost.Times.Select(t => new[] { t.Label, CostWords.Time(t.Minutes), t.What.In(style), "" }), Times),
+            .. SheetTables.Under("Rough wood to buy", cost.Woods.Select(w => new[] { w.Wood, CostWords.Wood(w.Volume, style), w.Price is Estimate p ? CostWords.Amount(p, money) : "–", "" }), Woods),
             .. Besides(cost, money),
             .. cost.Missing.IsEmpty ? Array.Empty<IBlock>() : [new Section("Not in it", new ListBlock(ListMark.Dot, [.. cost.Missing.Select(m => m.In(style))], RingJob.Words))],
         ]);

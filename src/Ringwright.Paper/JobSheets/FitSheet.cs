@@ -88,7 +88,7 @@ internal static class FitSheet
     private static string[] Row(RingJob job, double gap, FenceCorrection rim, FenceCorrection centre) =>
         [job.Fine(gap), Angle(job, rim), Signed(job.Fine(rim.RuleChange)), Angle(job, centre), Signed(job.Fine(centre.RuleChange))];
 
-    private static string Angle(RingJob job, FenceCorrection correction) => Signed(job.Style.Print(correction.FenceAngle, Quantity.FineAngle));
+    public static string Angle(RingJob job, FenceCorrection correction) => Signed(job.Style.Print(correction.FenceAngle, Quantity.FineAngle));
 
     /// <summary>With its sign, a plus too.</summary>
     public static string Signed(string text) => text.StartsWith('−') ? text : $"+{text}";

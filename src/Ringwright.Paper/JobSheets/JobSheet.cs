@@ -30,8 +30,9 @@ public static class JobSheet
         Packet packet = Empty(plan, options);
         PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketOptions.ForOneRing);
         string? only = options.Ring is null ? null : OnSheetsOf(plan, options.Ring);
-        if (only is not null) wanted = PacketSheets.Rings;
-        PacketPart[] parts = [.. Parts(plan, options, packet).Where(part => wanted.HasFlag(part.Kind) && (only is null || part.Name == only))];
+        if (only is not null) wanted = PacketSheets.Long;
+        if (wanted.HasFlag(PacketSheets.Long)) wanted &= ~PacketSheets.Rings;
+        PacketPart[] parts = [.. Parts(plan, options, packet, wanted).Where(part => wanted.HasFlag(part.Kind) && (only is null || part.Name == only))];
         int[] pages = new int[parts.Length];
         Action<IEnumerable<IBlock>>? cover = wanted.HasFlag(PacketSheets.Cover) ? PieceSheet.Keep(packet, plan, options.Style, Contents()) : null;
         for (int i = 0; i < parts.Length; i++)
@@ -74,15 +75,20 @@ public static class JobSheet
         new(new(RingWords.ForTitle(plan.Piece.Name), RingWords.Units(options.Style), options.Date, Version), options.Paper, options.Correction) { Duplex = options.Duplex };
 
     // In the order of the work. A part without sheets for this plan is left out.
-    private static IEnumerable<PacketPart> Parts(Plan plan, PacketOptions options, Packet packet)
+    private static IEnumerable<PacketPart> Parts(Plan plan, PacketOptions options, Packet packet, PacketSheets wanted)
     {
         Drawings.Box free = packet.FreeArea;
         yield return new(PacketSheets.Cautions, "Take care", p => CautionsSheet.Add(p, plan));
         if (MillingPlan.Of(plan) is MillingPlan milling && MillingSheet.IsFor(milling)) yield return new(PacketSheets.Timber, "Milling", p => MillingSheet.Add(p, milling, options.Style));
+        bool together = plan.Rings.Length > 1 && wanted.HasFlag(PacketSheets.Rings);
+        var all = AllRings.Of(plan, options.Style, free);
+        if (together && all.Jobs.Count > 0) yield return new(PacketSheets.Rings, AllRingsSheet.Name, p => AllRingsSheet.Add(p, all, !wanted.HasFlag(PacketSheets.Cautions)));
         for (int i = 0; i < plan.Rings.Length; i++)
         {
             RingJob job = new(plan, plan.Rings[i], options.Style, free.Width, free.Height);
-            if (HasSheets(job.Ring)) yield return new(PacketSheets.Rings, job.Ring.Ring.Name, p => AddRing(p, job)) { Ring = i };
+            if (!HasSheets(job.Ring)) continue;
+            string name = job.Ring.Ring.Name;
+            yield return together ? new(PacketSheets.Rings, name, p => RingSheets.AddShort(p, job, all)) { Ring = i } : new(wanted.HasFlag(PacketSheets.Long) ? PacketSheets.Long : PacketSheets.Rings, name, p => RingSheets.AddLong(p, job)) { Ring = i };
         }
 
         GlueSchedule schedule = options.Schedule ?? GlueSchedule.Quick(GluePlan.Of(plan));
@@ -99,29 +105,6 @@ public static class JobSheet
 
     // A ring that is sawn out of another's board stands on the sheets of that one.
     private static bool HasSheets(RingPlan ring) => ring.Stave is not null || !ring.Batches.IsEmpty || ring.Ring is SolidLayer;
-
-    private static void AddRing(Packet packet, RingJob job)
-    {
-        if (job.Ring.Stave is not null) StaveSheets.Add(packet, job);
-        else if (!job.Ring.Batches.IsEmpty) AddWedges(packet, job);
-        if (job.Ring.Board is not null && !job.Ring.Batches.IsEmpty) BoardSheet.Add(packet, job);
-        if (job.Ring.Ring is SolidLayer) LayerSheet.Add(packet, job);
-    }
-
-    private static void AddWedges(Packet packet, RingJob job)
-    {
-        OverviewSheet.Add(packet, job);
-        if (job.Ring.Lamination is Lamination board) LaminationSheet.Add(packet, job, board);
-        foreach (RingJob batch in job.Batches)
-        {
-            SettingsSheet.Add(packet, batch);
-            CuttingSheet.Add(packet, batch);
-        }
-
-        StepsSheet.Add(packet, job);
-        foreach (RingJob batch in job.Batches) TrueScaleSheet.Add(packet, batch);
-        FitSheet.Add(packet, job);
-    }
 
     private static string Version => typeof(JobSheet).Assembly.GetName().Version?.ToString(3) ?? "";
 }

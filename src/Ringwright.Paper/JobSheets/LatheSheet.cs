@@ -15,7 +15,6 @@ internal static class LatheSheet
     private const string Name = "At the lathe", OrderName = "At the lathe: order of work";
     private const double Headings = 18; // heading above, caption and air below the picture, mm
     private const double LeastPicture = 80, MostPicture = 165;
-    private const int RowsTogether = 20; // of a long table; it may be divided after each
 
     // What is read while standing at the lathe; the rest is in the table or on the first sheet.
     private static readonly (string Figure, string Caption)[] Large =
@@ -53,11 +52,8 @@ internal static class LatheSheet
         where figure is not null
         select Reading.Of(shown.Caption, figure, style);
 
-    private static IEnumerable<IBlock> Walls(LathePlan lathe, MeasureStyle style)
-    {
-        string[][] rows = [.. lathe.Rings.Reverse().Select(r => Row(r, style))];
-        return rows.Chunk(RowsTogether).Select((some, i) => i == 0 ? new Section("Thinnest wall after each pass, from the rim down", Table(some)) : (IBlock)Table(some));
-    }
+    private static IEnumerable<IBlock> Walls(LathePlan lathe, MeasureStyle style) =>
+        SheetTables.Under("Thinnest wall after each pass, from the rim down", lathe.Rings.Reverse().Select(r => Row(r, style)), Table);
 
     private static Table Table(string[][] rows) => new(
         [new("Ring"), new("As glued", ColumnKind.Numbers), new("Outside roughed", ColumnKind.Numbers), new("Inside roughed", ColumnKind.Numbers), new("Finished", ColumnKind.Numbers), new("Centre within", ColumnKind.Numbers)],

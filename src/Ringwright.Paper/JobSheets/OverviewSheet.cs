@@ -17,7 +17,7 @@ internal static class OverviewSheet
     private const double LeastPicture = 80, MostPicture = 125;
     private const int MostWoods = 3;
 
-    public static void Add(Packet packet, RingJob job)
+    public static void Add(Packet packet, RingJob job, params IReadOnlyList<IBlock> below)
     {
         Column head = new(3, new Paragraph(RingDescription.Of(job.Ring.Ring).In(job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
         // Inches with a fraction and decimals are long: three beside each other stay large.
@@ -34,6 +34,7 @@ internal static class OverviewSheet
                 (1, new Section($"{(job.Ring.Batches.Length > 1 ? "Wedge 1" : "One wedge")}, {wedge.Scale}", new Picture(wedge.Drawing, "Heavy: sanded. Dashed, in brackets: as sawn.")))),
             figures,
             .. parts,
+            .. below,
         ]);
     }
 

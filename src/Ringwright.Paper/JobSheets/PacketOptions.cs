@@ -21,7 +21,7 @@ public enum PacketSheets
     /// <summary>Timber to buy and to mill.</summary>
     Timber = 4,
 
-    /// <summary>The job sheets of every ring.</summary>
+    /// <summary>The job sheets: one for every ring and, once, what holds for all; of a piece of one ring, all its sheets.</summary>
     Rings = 8,
 
     /// <summary>What is glued to what, in which order.</summary>
@@ -39,7 +39,10 @@ public enum PacketSheets
     /// <summary>How long it takes and what it costs.</summary>
     Cost = 256,
 
-    /// <summary>All of them.</summary>
+    /// <summary>All sheets of every ring by itself, as a piece of one ring has them, instead of one for each.</summary>
+    Long = 512,
+
+    /// <summary>All of them, the rings in short.</summary>
     All = Cover | Cautions | Timber | Rings | Glue | Stack | Lathe | Record | Cost,
 }
 

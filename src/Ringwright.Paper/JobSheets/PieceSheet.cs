@@ -17,6 +17,7 @@ internal static class PieceSheet
     private const string Name = "The whole piece";
     private const double Headings = 18;  // heading above, caption and air below the picture, mm
     private const double LeastPicture = 100, MostPicture = 170;
+    private static readonly string[] FirstNumbers = ["piece-height", "widest", "stack-height", "pieces"]; // what one asks first
     private const double MostWords = 26; // of a name in the table of rings, mm
 
     public static bool IsFor(Plan plan) => plan.Form is not null || plan.Rings.Length > 1;
@@ -32,17 +33,20 @@ internal static class PieceSheet
     public static (DrawingScale Scale, IReadOnlyList<IBlock> Blocks) Blocks(Plan plan, MeasureStyle style, Box free, Contents contents)
     {
         Column head = new(3, new Paragraph(Title(plan), TypeScale.Title), new Paragraph(plan.Verdict.In(style), RingJob.Words));
-        Section figures = new("In numbers", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. plan.Figures.Select(f => Reading.Of(f.Label, f, style))]));
+        Figure[] large = [.. FirstNumbers.Select(n => plan.Figures.FirstOrDefault(f => f.Name == n)).OfType<Figure>()];
+        KeyFigures figures = new(style.Unit == LengthUnit.Millimetre ? 4 : 3, [.. large.Select(f => Reading.Of(f.Label, f, style))]);
+        Table others = new([new("Also"), new("Value", ColumnKind.Numbers)], [.. plan.Figures.Except(large).Select(f => new[] { f.Label, style.Print(f.Value, f.Quantity) })]);
         double legend = PiecePage.Legend(plan, false, false).HeightAt(free.Width);
-        double tall = Math.Clamp(free.Height - head.HeightAt(free.Width) - legend - Sheet.Gap - Headings, LeastPicture, MostPicture);
+        double tall = Math.Clamp(free.Height - head.HeightAt(free.Width) - figures.HeightAt(free.Width) - legend - (2 * Sheet.Gap) - Headings, LeastPicture, MostPicture);
         ScaledPicture picture = PiecePicture.Draw(plan, style, new(free.Width, tall));
         bool shaded = PiecePicture.IsShaded(plan, picture.Scale.Ratio);
         return (picture.Scale, [
             head,
             new Section($"Half from outside, half cut through, {picture.Scale}", new Column(4, new Picture(picture.Drawing, PiecePage.Caption), PiecePage.Legend(plan, shaded, false))),
-            new Section("Rings, from the bottom up", Rings(plan, style, contents)),
-            .. contents.Others() is Section others ? new IBlock[] { others } : [],
             figures,
+            new Section("Rings, from the bottom up", Rings(plan, style, contents)),
+            .. contents.Others() is Section elsewhere ? new IBlock[] { elsewhere } : [],
+            new Section("In numbers", others),
             .. WoodKey.Of(plan).Entries.Count <= WoodLegend.Most ? [] : new IBlock[] { new Section("Pieces of each wood", new Table([new("Wood"), new("Pieces", ColumnKind.Numbers), new("In rings", ColumnKind.Numbers)], [.. Woods(plan)])) },
         ]);
     }

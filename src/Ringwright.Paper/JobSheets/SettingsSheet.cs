@@ -31,7 +31,7 @@ internal static class SettingsSheet
         ]);
     }
 
-    private static string Fences(RingJob job) => job.Shop.Sled.Kind switch
+    public static string Fences(RingJob job) => job.Shop.Sled.Kind switch
     {
         SledKind.TwoFences => "Both fences",
         SledKind.OneFence => "The fence",
@@ -61,7 +61,7 @@ internal static class SettingsSheet
         ("Reading of the rule", "rule-accuracy"),
     ]);
 
-    private static string For(RingJob job) => job.Ring.Ring is OpenRing
+    public static string For(RingJob job) => job.Ring.Ring is OpenRing
         ? $"For gaps that differ by at most {job.Print("gap-difference")} at the rim"
         : $"For a joint gap of at most {job.Fine(job.Shop.Wanted.JointGap.Millimetres)}";
 

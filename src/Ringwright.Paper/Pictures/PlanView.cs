@@ -5,6 +5,8 @@ using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures.Gluing;
+using Ringwright.Paper.Pictures.Lathe;
 using Ringwright.Paper.Pictures.Pieces;
 
 namespace Ringwright.Paper.Pictures;
@@ -42,10 +44,13 @@ public sealed class PlanView
         new("first-cut", "the setting, and how to judge the first cut", true, (_, ring) => IsSawn(ring) && !TestCutPicture.Of(ring).IsEmpty, (plan, ring, style, _) => SawPicture.Draw(ring, plan.Shop.Sled, TestCutPicture.Of(ring), style)),
         Ring("stave-section", "a stave cut through", (_, ring) => ring.Stave is not null, (_, ring, style, _) => StaveSectionPicture.Draw(ring, style, Page)),
         Ring("stave-face", "a stave from its face", (_, ring) => ring.Stave is not null, (_, ring, style, _) => StaveFacePicture.Draw(ring, style, Page)),
+        new("stave-joint", "two neighbours at their joint, true scale", true, (_, ring) => ring.Stave is not null, (_, ring, style, _) => PicturePage.Of(Page.Width, new Paragraph($"{ring.Ring.Name}: two neighbours at their joint, 1:1", TypeScale.Heading), new Picture(StaveJointPicture.Draw(ring, style, Page)))),
         Ring("band", "the slab of a motif band", (_, ring) => ring.Lamination is not null, (_, ring, style, _) => BandPicture.Draw(ring, style, Page)),
         Ring("strips", "the glued strips of a laminated board", (_, ring) => ring.Lamination is not null, (_, ring, style, _) => StripStackPicture.Draw(ring, style, Page)),
         Ring("board", "the cuts through a board of rings", (_, ring) => ring.Board is not null, (_, ring, style, _) => BoardSectionPicture.Draw(ring.Board!, style, Page)),
         Ring("stack", "the stack that the rings of a board make", (_, ring) => ring.Board is not null, (plan, ring, style, _) => StackPicture.Draw(plan, ring.Board!, style, Page)),
+        new("glue", "when to glue what, in a quick order", false, (plan, _) => GluePlan.Of(plan).HasWork, (plan, _, style, _) => SchedulePage.Of(GlueSchedule.Quick(GluePlan.Of(plan)), style)),
+        new("lathe", "the work at the lathe, cut along its axis", false, (plan, _) => LathePlan.Of(plan) is { Rings.IsEmpty: false }, (plan, _, style, _) => LathePage.Draw(plan, LathePlan.Of(plan)!, style)),
     ];
 
     /// <summary>The view of a name.</summary>

@@ -19,11 +19,12 @@ public sealed record ScaledPicture(Drawing Drawing, DrawingScale Scale)
     /// <param name="width">Width of the bare shape in the workshop, mm: larger scales are not even tried.</param>
     /// <param name="room">Room on the paper.</param>
     /// <param name="draw">Draws it at a scale, around any origin.</param>
+    /// <param name="scales">The scales to choose from, the largest first; <see cref="DrawingScale.LargestFirst"/> when absent.</param>
     /// <exception cref="LayoutException">It does not fit even at the smallest scale.</exception>
-    internal static ScaledPicture Largest(double width, Room room, Func<DrawingScale, Drawing> draw)
+    internal static ScaledPicture Largest(double width, Room room, Func<DrawingScale, Drawing> draw, IReadOnlyList<DrawingScale>? scales = null)
     {
         Drawing? last = null;
-        foreach (DrawingScale scale in DrawingScale.LargestFirst.Where(s => s.Ratio * width <= room.Width))
+        foreach (DrawingScale scale in (scales ?? DrawingScale.LargestFirst).Where(s => s.Ratio * width <= room.Width))
         {
             last = draw(scale).Cropped();
             if (last.Width <= room.Width && last.Height <= room.Height) return new(last, scale);

@@ -33,6 +33,9 @@ public static class TrueScalePicture
         return Arrangements(plan, whole ?? plan, Caliper.Of(style), room).Select(parts => Shelf(parts, room)).First(drawing => drawing is not null)!;
     }
 
+    /// <summary>The wedge as sawn alone, with its sizes.</summary>
+    internal static Drawing OneWedge(RingPlan plan, MeasureStyle style) => Wedge(plan.Strip.Wedge, "as sawn", Caliper.Of(style));
+
     // From the fullest to the poorest; the last one always fits.
     private static IEnumerable<IReadOnlyList<Drawing>> Arrangements(RingPlan plan, RingPlan ring, MeasureStyle style, Room room)
     {

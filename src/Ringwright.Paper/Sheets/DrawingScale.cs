@@ -8,9 +8,9 @@ public readonly record struct DrawingScale
     private static readonly int[] Preferred = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 
     private readonly int _enlarged;
-    private readonly int _reduced;
+    private readonly double _reduced;
 
-    private DrawingScale(int enlarged, int reduced) => (_enlarged, _reduced) = (enlarged, reduced);
+    private DrawingScale(int enlarged, double reduced) => (_enlarged, _reduced) = (enlarged, reduced);
 
     /// <summary>1:1.</summary>
     public static DrawingScale True { get; } = new(1, 1);
@@ -22,8 +22,14 @@ public readonly record struct DrawingScale
         .. Preferred.Select(n => new DrawingScale(1, n)),
     ];
 
+    /// <summary>
+    /// The same with 1:2.5, 1:3 and 1:4 between them, for a picture of the whole, which a preferred scale would often make half as large
+    /// as its sheet. ISO 5455 lets intermediate scales be chosen where the recommended ones do not serve.
+    /// </summary>
+    public static IReadOnlyList<DrawingScale> WithBetween { get; } = [.. LargestFirst.Concat([new(1, 2.5), new(1, 3), new(1, 4)]).OrderByDescending(s => s.Ratio)];
+
     /// <summary>Paper over workshop.</summary>
-    public double Ratio => (double)_enlarged / _reduced;
+    public double Ratio => _enlarged / _reduced;
 
     /// <summary>The largest preferred scale, from 10:1 to 1:1000, at which a size fits a room.</summary>
     /// <param name="size">Size in the workshop, mm.</param>
@@ -41,5 +47,5 @@ public readonly record struct DrawingScale
     }
 
     /// <summary>As written in a title block: 2:1.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{_enlarged}:{_reduced}");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{_enlarged}:{_reduced:0.##}");
 }

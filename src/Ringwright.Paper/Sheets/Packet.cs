@@ -13,12 +13,15 @@ namespace Ringwright.Paper.Sheets;
 public sealed class Packet(PacketTitle title, PaperSize paper, PrintCorrection? correction = null, Margins? margins = null)
 {
     // A block that would fit a sheet of its own is divided only where it is long and this share of the sheet is free.
-    private const double LeastShare = 1.0 / 3;
+    private const double LeastShare = 0.15;
 
     private readonly List<Sheet> _sheets = [];
 
     /// <summary>Whether the packet is printed on both sides: the margin for filing then changes sides from page to page.</summary>
     public bool Duplex { get; init; }
+
+    /// <summary>The print correction of true-scale content.</summary>
+    internal PrintCorrection Correction => correction ?? PrintCorrection.None;
 
     /// <summary>The sheets so far.</summary>
     public IReadOnlyList<Sheet> Sheets => _sheets;
@@ -100,7 +103,7 @@ public sealed class Packet(PacketTitle title, PaperSize paper, PrintCorrection? 
     {
         double height = block.HeightAt(empty.Width);
         bool roomy = sheet.IsEmpty || sheet.Remaining.Height >= LeastShare * empty.Height;
-        bool tall = height > empty.Height / 2;
+        bool tall = height > empty.Height / 4;
         return roomy && tall ? (block as IDivisible)?.Divide(empty.Width, sheet.Remaining.Height) : null;
     }
 

@@ -95,6 +95,28 @@ public sealed class Sheet
         return this;
     }
 
+    /// <summary>
+    /// Puts a block, some of it at true scale, from the top of what is left, with the check rulers in both directions below and at the
+    /// left of it. Takes the rest of the sheet.
+    /// </summary>
+    /// <exception cref="LayoutException">It does not fit.</exception>
+    internal Sheet AddBesideRulers(IBlock block)
+    {
+        Box room = AddRulers();
+        double height = block.HeightAt(room.Width);
+        if (height > room.Height + 1e-9) throw new LayoutException($"The block beside the rulers on \"{Name}\"", height, room.Height);
+        block.Draw(Drawing, room.Top(height));
+        Remaining = Remaining with { Y = Remaining.Bottom, Height = 0 };
+        return this;
+    }
+
+    /// <summary>Room beside the check rulers in a free area, mm on the paper; negative where even the rulers have none.</summary>
+    internal static Room BesideRulers(Box free, PrintCorrection correction)
+    {
+        double height = free.Height - Foot - Air;
+        return new(free.Width - CheckRuler.Breadth - Air, height < CheckRuler.Room * correction.Down ? -1 : height);
+    }
+
     // The upright ruler stands at the left edge, the level one along the foot, its note beside it.
     private Box AddRulers()
     {

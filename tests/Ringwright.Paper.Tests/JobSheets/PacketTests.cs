@@ -25,7 +25,7 @@ public class PacketTests
         string cover = string.Join('\n', packet.Sheets.Where(s => s.Name == "The whole piece").SelectMany(s => s.Drawing.TextBoxes).Select(t => t.Text));
         foreach (RingPlan ring in plan.Rings)
         {
-            int page = Array.FindIndex(names, n => n == $"{ring.Ring.Name}: overview") + 1;
+            int page = Array.FindIndex(names, n => n.StartsWith($"{ring.Ring.Name}: ", StringComparison.Ordinal)) + 1;
             Assert.Contains($"\n{page.ToString(CultureInfo.InvariantCulture)}", cover, StringComparison.Ordinal);
             if (duplex) Assert.Equal(1, page % 2);
         }
@@ -80,6 +80,27 @@ public class PacketTests
         Packet packet = JobSheet.Packet(AnyPiece.Stack(3, 200, 20, LengthUnit.Millimetre), Usual with { Ring = "Ring 2" });
         Assert.All(packet.Sheets, sheet => Assert.StartsWith("Ring 2: ", sheet.Name, StringComparison.Ordinal));
         Assert.Equal(6, packet.Sheets.Count);
+    }
+
+    [Fact]
+    public void Of_several_rings_each_has_one_sheet_and_what_holds_for_all_stands_once()
+    {
+        Plan plan = AnyPiece.Stack(6, 120, 20, LengthUnit.Millimetre);
+        Packet packet = JobSheet.Packet(plan, Usual);
+        foreach (RingPlan ring in plan.Rings)
+            Assert.InRange(packet.Sheets.Count(s => s.Name.StartsWith($"{ring.Ring.Name}: ", StringComparison.Ordinal)), 1, 2);
+        string all = Text(JobSheet.Packet(plan, Usual with { Sheets = PacketSheets.Rings }));
+        foreach (string once in new[] { "Open at the rim", "Too far", "For every ring, in this order" })
+            Assert.Equal(all.IndexOf(once, StringComparison.Ordinal), all.LastIndexOf(once, StringComparison.Ordinal));
+        Assert.All(Cautions.For(plan.Shop.Sled.Kind), caution => Assert.Contains(caution, all, StringComparison.Ordinal));
+        Assert.All(plan.Rings.SelectMany(r => r.Findings), f => Assert.Contains(f.Sentence.In(MeasureStyle.Millimetres), all, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_long_sheets_of_every_ring_can_be_had()
+    {
+        Packet packet = JobSheet.Packet(AnyPiece.Stack(3, 200, 20, LengthUnit.Millimetre), Usual with { Sheets = PacketOptions.ReadSheets("long") });
+        Assert.Equal(18, packet.Sheets.Count);
     }
 
     [Theory]

@@ -13,7 +13,6 @@ namespace Ringwright.Paper.JobSheets;
 internal static class GlueSheet
 {
     private const string Name = "Gluing";
-    private const int RowsTogether = 15;
     private const double MostWords = 44;   // of the names of rings, mm
     private const double TallestTime = 95; // of a picture of the schedule, mm
     private const int MostTasks = 90;      // in a list to tick off; more are read from the picture
@@ -26,7 +25,7 @@ internal static class GlueSheet
         packet.Flow(Name, "–", [
             new Column(3, new Paragraph("Gluing the rings", TypeScale.Title), new Paragraph(string.Join(' ', schedule.Helps().Prepend(schedule.Answer).Select(s => s.In(style))), RingJob.Words)),
             new Section("In numbers", new KeyFigures(4, [.. Numbers(schedule)])),
-            .. SheetTables.Divided("How each ring comes together", groups.Select(g => Row(g, style)), Ways, RowsTogether),
+            .. SheetTables.Under("How each ring comes together", groups.Select(g => Row(g, style)), Ways),
             .. groups.Select(g => Steps(g, style)),
             .. glue.Minds.IsEmpty ? Array.Empty<IBlock>() : [new Section("Mind", new ListBlock(ListMark.Dot, [.. glue.Minds.Select(m => m.In(style))], RingJob.Words))],
         ]);
@@ -71,11 +70,10 @@ internal static class GlueSheet
             ? new Section("When to glue what", new Column(3, ScheduleKey.Block, new Picture(picture.Drawing)))
             : (IBlock)new Picture(picture.Drawing));
 
-    private static IEnumerable<IBlock> Tasks(GlueSchedule schedule) => schedule.Tasks.Length > MostTasks ? [] : SheetTables.Divided(
+    private static IEnumerable<IBlock> Tasks(GlueSchedule schedule) => schedule.Tasks.Length > MostTasks ? [] : SheetTables.Under(
         "To tick off",
         schedule.InOrder.Select(t => new[] { schedule.Clock(t.Start), Cut(schedule.Plan.Rings[t.Task.Ring].Ring.Ring.Name), t.Task.Text, Core.Measures.Duration.Print(t.Task.Hands), Until(schedule, t.Task, t.Start), "" }),
-        rows => new([new("At"), new("Ring"), new("Do"), new("Hands"), new("Leave it until"), new("Done")], rows),
-        RowsTogether);
+        rows => new([new("At"), new("Ring"), new("Do"), new("Hands"), new("Leave it until"), new("Done")], rows));
 
     private static string Until(GlueSchedule schedule, GlueTask task, int start) => task.Length > task.Hands ? schedule.Clock(start + task.Length) : "–";
 

@@ -12,7 +12,6 @@ namespace Ringwright.Paper.JobSheets;
 internal static class MillingSheet
 {
     private const string Name = "Milling";
-    private const int RowsTogether = 8;  // of a long table; it may be divided after each
     private const int MostNear = 6;       // nearly equal widths told; the cheapest
     private const double MostWords = 60;  // of the rings a setting is for, mm
 
@@ -25,10 +24,10 @@ internal static class MillingSheet
         IEnumerable<IBlock> exact = milling.Figures.IsEmpty ? [] : [new Section("How exact", new KeyFigures(style.Unit == LengthUnit.Millimetre ? 3 : 2, [.. milling.Figures.Select(f => Reading.Of(f.Label, f, style))]))];
         packet.Flow(Name, "–", [
             new Paragraph(title, TypeScale.Title),
-            .. SheetTables.Divided("Plane, from the thickest", milling.Planer.Select(p => Planer(p, style)), PlanerTable, RowsTogether),
-            .. SheetTables.Divided("Rip, from the widest", milling.Rip.Select(r => Rip(r, style)), RipTable, RowsTogether),
+            .. SheetTables.Under("Plane, from the thickest", milling.Planer.Select(p => Planer(p, style)), PlanerTable),
+            .. SheetTables.Under("Rip, from the widest", milling.Rip.Select(r => Rip(r, style)), RipTable),
             .. exact,
-            .. SheetTables.Divided("Strips of each wood", milling.Strips.Select(s => Strip(s, style)), StripTable, RowsTogether),
+            .. SheetTables.Under("Strips of each wood", milling.Strips.Select(s => Strip(s, style)), StripTable),
             .. Words("Widths that are nearly equal", milling.Near.OrderBy(n => n.Extra).Take(MostNear).Select(n => n.Sentence), style),
             .. Words("Mind", milling.Minds, style),
             new Section("In this order", new ListBlock(ListMark.Number, [.. milling.Steps().Select(s => s.In(style))], RingJob.Words)),
@@ -39,7 +38,7 @@ internal static class MillingSheet
     private static IEnumerable<IBlock> Words(string heading, IEnumerable<Sentence> sentences, MeasureStyle style)
     {
         string[] words = [.. sentences.Select(s => s.In(style))];
-        return words.Chunk(3).Select((some, i) => i == 0 ? new Section(heading, new ListBlock(ListMark.Dot, some, RingJob.Words)) : (IBlock)new ListBlock(ListMark.Dot, some, RingJob.Words));
+        return words.Length == 0 ? [] : [new Section(heading, new ListBlock(ListMark.Dot, words, RingJob.Words))];
     }
 
     private static string Settings(int count, string one, string several) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : several)}");

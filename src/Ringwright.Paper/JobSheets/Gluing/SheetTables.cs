@@ -2,10 +2,13 @@ using Ringwright.Paper.Blocks;
 
 namespace Ringwright.Paper.JobSheets;
 
-/// <summary>Long tables in parts that may stand on different sheets.</summary>
+/// <summary>Tables that may have no rows.</summary>
 internal static class SheetTables
 {
-    /// <summary>The rows in tables of a few, the first under a heading.</summary>
-    public static IEnumerable<IBlock> Divided(string heading, IEnumerable<string[]> rows, Func<string[][], Table> table, int together) =>
-        rows.Chunk(together).Select((some, i) => i == 0 ? new Section(heading, table(some)) : (IBlock)table(some));
+    /// <summary>A table of the rows under a heading; nothing where there are none.</summary>
+    public static IEnumerable<IBlock> Under(string heading, IEnumerable<string[]> rows, Func<string[][], Table> table)
+    {
+        string[][] all = [.. rows];
+        if (all.Length > 0) yield return new Section(heading, table(all));
+    }
 }

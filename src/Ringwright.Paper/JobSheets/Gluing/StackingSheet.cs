@@ -13,7 +13,6 @@ namespace Ringwright.Paper.JobSheets;
 internal static class StackingSheet
 {
     private const string Name = "Stacking";
-    private const int RowsTogether = 6;
     private const double MostWords = 26;  // of a ring's name, mm
     private const double Tall = 95;       // of the pictures, mm
 
@@ -27,7 +26,7 @@ internal static class StackingSheet
             new Columns(
                 new Section($"From the side, {side.Scale}", new Picture(side.Drawing, "Numbers as on the chart. A heavy line: the joint that is left open to the last.")),
                 new Section("Marks from above", new Picture(StackingPicture.Marks(glue, size), "The lowest ring innermost; a dot where joint 1 of each ring lies. Joint 1 is between the pieces 1 and 2; after means counter-clockwise."))),
-            .. SheetTables.Divided("In this order", glue.Stack.Select((s, i) => Row(glue, s, i, style)), Table, RowsTogether),
+            .. SheetTables.Under("In this order", glue.Stack.Select((s, i) => Row(glue, s, i, style)), Table),
             new Section("How", new ListBlock(ListMark.Dot, [.. steps.Skip(1).Select(s => s.In(style))], RingJob.Words)),
         ]);
     }

@@ -50,7 +50,7 @@ public sealed class LathePicture
         ArgumentNullException.ThrowIfNull(lathe);
         ArgumentNullException.ThrowIfNull(style);
         double wide = 2 * lathe.Rings.Max(r => r.Ring.OuterFlat(r.Ring.Bottom)), tall = lathe.Rings[^1].Ring.Top;
-        return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new LathePicture(plan, lathe, style, scale).Draw());
+        return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new LathePicture(plan, lathe, style, scale).Draw(), DrawingScale.WithBetween);
     }
 
     private Drawing Draw()

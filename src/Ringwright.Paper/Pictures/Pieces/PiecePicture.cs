@@ -42,7 +42,7 @@ public sealed class PiecePicture
         ArgumentNullException.ThrowIfNull(style);
         ImmutableArray<PieceRing> rings = PieceRing.Of(plan);
         double wide = 2 * Reach(rings), tall = rings[^1].Top;
-        return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new PiecePicture(plan, rings, style, scale).Draw(coloured));
+        return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new PiecePicture(plan, rings, style, scale).Draw(coloured), DrawingScale.WithBetween);
     }
 
     /// <summary>Whether woods are shown by greys instead of lines at a scale, because segments are too small.</summary>

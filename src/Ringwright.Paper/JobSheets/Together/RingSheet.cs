@@ -1,0 +1,130 @@
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
+using Ringwright.Paper.Blocks;
+using Ringwright.Paper.Drawings;
+using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures;
+using Ringwright.Paper.Sheets;
+
+namespace Ringwright.Paper.JobSheets;
+
+/// <summary>
+/// The one sheet of a ring among others: what to set and to saw in large figures with how exact it must be, the ring, its wedge at
+/// true scale, fence, stop and strip, and what to know. What holds for every ring stands once, on the sheets for all.
+/// </summary>
+internal static class RingSheet
+{
+    private const double Gap = 5;          // between rows, mm
+    private const double Headings = 9;     // heading above a picture, mm
+    private const double LeastRing = 46, MostRing = 92, LeastFence = 66, MostFence = 72; // heights of the rows, mm
+    private const double LeastView = 44, LeastWedge = 27, StopWide = 44; // widths, mm
+
+    /// <summary>Adds the sheet; false, and nothing added, where the ring's sizes leave no room for all of it on one.</summary>
+    public static bool TryAdd(Packet packet, RingJob job)
+    {
+        Column head = new(3, new Paragraph(RingDescription.Of(job.Ring.Ring).In(job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
+        KeyFigures figures = new(4, [.. Figures(job)]);
+        Box rest = packet.FreeArea.Below(head.HeightAt(job.Width) + figures.HeightAt(job.Width) + (2 * Sheet.Gap));
+        Room ruled = Sheet.BesideRulers(rest, packet.Correction);
+        TrueScale wedge = new(TrueScalePicture.OneWedge(job.Ring, job.Style), packet.Correction);
+        // Best everything on one sheet; else, the wedge drawn to scale, its outline on a second.
+        foreach (TrueScale? shown in new[] { wedge, null })
+        {
+            Room room = shown is null ? new(rest.Width, rest.Height) : ruled;
+            if (Body(job, shown, room) is not var (scale, body)) continue;
+            Sheet sheet = packet.Add(job.SheetName("job sheet"), scale.ToString()).Add(head).Add(figures);
+            if (shown is not null)
+            {
+                sheet.AddBesideRulers(body);
+                return true;
+            }
+
+            sheet.Add(body);
+            TrueScaleSheet.Add(packet, job, Strip(job, job.Width));
+            return true;
+        }
+
+        return false;
+    }
+
+    // The rows below the figures; null where they have no room.
+    private static (DrawingScale Scale, Column Rows)? Body(RingJob job, TrueScale? wedge, Room room)
+    {
+        Paragraph know = new(Know(job), RingJob.Words);
+        double left = room.Height - know.HeightAt(room.Width) - (2 * Gap);
+        double fence = Math.Clamp(0.45 * left, LeastFence, MostFence), ring = Math.Min(left - fence, MostRing);
+        double shared = room.Width - Columns.Gutter - (wedge is null ? 0 : StopWide + Columns.Gutter);
+        double wide = wedge is null ? shared / 2 : Math.Max(LeastWedge, wedge.Width), view = shared - wide;
+        if (ring < LeastRing || view < LeastView || wedge?.HeightAt(wide) > ring - Headings) return null;
+        try
+        {
+            (DrawingScale scale, Section seen) = Seen(job, new(view, ring));
+            Section second = wedge is null ? Sized(job, new(wide, ring)) : new("Wedge, 1:1", wedge);
+            double half = (room.Width - Columns.Gutter) / 2, beside = room.Width - Columns.Gutter - StopWide;
+            IBlock[] rows = wedge is null
+                ? [new Columns((view, seen), (wide, second)), new Columns((beside, Fence(job, new(beside, fence))), (StopWide, Stop(job, new(StopWide, fence)))), know]
+                : [new Columns((view, seen), (wide, second), (StopWide, Stop(job, new(StopWide, ring)))), new Columns(Fence(job, new(half, fence)), Strip(job, half)), know];
+            Column all = new(Gap, rows);
+            return all.HeightAt(room.Width) > room.Height ? null : (scale, all);
+        }
+        catch (LayoutException)
+        {
+            return null; // a number too long or a shape too extreme for its place
+        }
+    }
+
+    private static (DrawingScale Scale, Section Block) Seen(RingJob job, Room room)
+    {
+        WoodLegend legend = new(job.Key);
+        ScaledPicture ring = RingPicture.Draw(job.Ring, job.Style, new(room.Width, room.Height - Headings - legend.HeightAt(room.Width)));
+        double ratio = ring.Scale.Ratio;
+        return (ring.Scale, new($"From above, {ring.Scale}", new Column(3, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ratio), RingPicture.ThinWoods(job.Ring, ratio)))));
+    }
+
+    private static Section Sized(RingJob job, Room room)
+    {
+        ScaledPicture wedge = WedgePicture.Draw(job.Ring, job.Style, room with { Height = room.Height - Headings - 6 });
+        return new($"Wedge, {wedge.Scale}", new Picture(wedge.Drawing, "Dashed, in brackets: as sawn."));
+    }
+
+    private static Section Stop(RingJob job, Room room)
+    {
+        ScaledPicture stop = StopPicture.Draw(job.Ring, job.Style, room with { Height = room.Height - Headings });
+        return new($"Stop, {stop.Scale}", new Picture(stop.Drawing));
+    }
+
+    private static Section Fence(RingJob job, Room room)
+    {
+        ScaledPicture fence = FencePicture.Draw(job.Ring, job.Shop.Sled, job.Style, room with { Height = room.Height - Headings });
+        return new($"{SettingsSheet.Fences(job)}, {fence.Scale}", new Picture(fence.Drawing));
+    }
+
+    private static Section Strip(RingJob job, double width)
+    {
+        int wedges = Math.Min((int)job.Ring["wedges-per-board"].Value, job.Ring.Woods.Max(w => w.ToSaw));
+        double length = job.Shop.Boards.Length.Millimetres;
+        ScaledPicture strip = StripPicture.Draw(job.Ring, job.Style, length, wedges, width);
+        return new($"{wedges} from {job.Length(length)}, {strip.Scale}", new Column(3, new Picture(strip.Drawing), new Paragraph($"Around the ring: {RingWords.Order(job.Ring, job.Key)}")));
+    }
+
+    private static IEnumerable<KeyFigure> Figures(RingJob job)
+    {
+        KeyFigure Of(string caption, string name, string? note = null) => Reading.Of(caption, job.Ring[name], job.Style, note);
+        return
+        [
+            Of("Rip to a width of", "board-width"),
+            Of("Plane to a thickness of", "board-thickness"),
+            Of("Stop, from the blade", "stop"),
+            Of(job.Shop.Sled.Kind == SledKind.TwoFences ? "Mitre of each fence" : "Mitre of the fence", "mitre", $"within {job.Print("angle-per-fence")}"),
+            Of($"Fence offset at {job.Length(job.Shop.Sled.RuleDistance.Millimetres)}", "rule-offset", $"within {job.Print("rule-accuracy")}"),
+            .. job.Ring.Ring is OpenRing ? new[] { Of("Gap at the rim", "gap-at-rim"), Of("Gap at the inner end", "gap-at-tip") } : [],
+            .. OverviewSheet.Wedges(job),
+        ];
+    }
+
+    private static string Know(RingJob job)
+    {
+        string exact = $"{SettingsSheet.For(job)}: all wedges together within {job.Print("closing-limit")}, each within {job.Print("angle-per-wedge")}.";
+        return job.Wedge > 1 || job.Ring.Findings.IsEmpty ? exact : $"{exact} Good to know: see “For every ring”.";
+    }
+}
