@@ -6,6 +6,8 @@ namespace Ringwright.Web.Stations;
 /// <summary>How the piece is glued: a good order at once, the quickest as soon as it is found.</summary>
 public sealed partial class GlueStation
 {
+    private const int Next = 5; // tasks that are shown at once
+
     private Plan? _of;
     private GlueSchedule? _schedule;
     private GlueTicks? _ticks;
@@ -64,8 +66,4 @@ public sealed partial class GlueStation
     }
 
     private void Show(GlueSchedule schedule) => (_schedule, _ticks) = (schedule, new(schedule.Plan, schedule.Tasks, IsDone));
-
-    private static string Held(GlueSchedule schedule, GlueTask task, int start) => task.Length > Math.Max(task.Hands, task.Clamped)
-        ? $"; cured at {schedule.Clock(start + task.Length)}"
-        : task.Clamped > task.Hands ? $"; {(task.Clamps == 0 ? "left lying" : "clamped")} until {schedule.Clock(start + task.Clamped)}" : "";
 }
