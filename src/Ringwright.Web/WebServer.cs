@@ -53,10 +53,10 @@ internal static class WebServer
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.AddAntiforgery(o => o.SuppressXFrameOptionsHeader = true);
         services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(o => o.MaximumReceiveMessageSize = LargestMessage);
-        services.AddSingleton(_ => new DataFolder(dataFolder));
+        services.AddSingleton(_ => new PieceShelf(dataFolder));
         string examples = Path.Combine(AppContext.BaseDirectory, "examples");
         services.AddSingleton(_ => new Examples(examples));
-        services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(examples, "two-wood-disc.json")));
+        services.AddSingleton(s => StartState.From(s.GetRequiredService<PieceShelf>(), Path.Combine(examples, "two-wood-disc.json")));
         services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet));
         services.AddScoped<StageLook>();
         services.AddScoped<Painter>();

@@ -25,7 +25,7 @@ public sealed class FaultTests
     }
 
     [Fact]
-    public void A_save_waits_for_another_process_that_is_quick()
+    public async Task A_save_waits_for_another_process_that_is_quick()
     {
         using var desk = new Desk();
         using DataStore store = desk.Open(new() { Patience = TimeSpan.FromSeconds(20) });
@@ -33,10 +33,10 @@ public sealed class FaultTests
         using var other = new OtherProcess("lock", desk.Folder);
         other.WaitFor("locked");
         var save = Task.Run(() => store.Pieces.SaveDraft(id, "typed"), TestContext.Current.CancellationToken);
-        Thread.Sleep(50);
+        await Task.Delay(50, TestContext.Current.CancellationToken);
         Assert.False(save.IsCompleted);
         other.End();
-        save.GetAwaiter().GetResult();
+        await save;
         Assert.Equal("typed", store.Pieces.Read(id).Draft);
     }
 
@@ -144,13 +144,7 @@ public sealed class FaultTests
 
     private static Action MakeReadOnly(string folder)
     {
-        if (!Environment.IsPrivilegedProcess)
-        {
-            UnixFileMode mode = File.GetUnixFileMode(folder);
-            File.SetUnixFileMode(folder, UnixFileMode.UserRead | UnixFileMode.UserExecute);
-            return () => File.SetUnixFileMode(folder, mode);
-        }
-
+        if (!Environment.IsPrivilegedProcess && Runs("chmod", "a-w", folder)) return () => Runs("chmod", "u+w", folder);
         if (Runs("chattr", "+i", folder)) return () => Runs("chattr", "-i", folder);
         if (Runs("mount", "--bind", folder, folder) && Runs("mount", "-o", "remount,ro,bind", folder)) return () => Runs("umount", folder);
         Assert.Skip("As root, neither an immutable folder nor a read-only mount is allowed here.");

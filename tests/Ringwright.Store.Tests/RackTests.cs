@@ -96,6 +96,10 @@ public sealed class RackTests : IDisposable
 
     private static RackBoard Board(string label, double length) => new()
     {
-        Label = label, Wood = "maple", Length = Length.FromMillimetres(length), Width = Length.FromMillimetres(80), Thickness = Length.FromMillimetres(25),
+        Label = label,
+        Wood = "maple",
+        Length = Length.FromMillimetres(length),
+        Width = Length.FromMillimetres(80),
+        Thickness = Length.FromMillimetres(25),
     };
 }

@@ -4,7 +4,6 @@ using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Ringwright.Core.Boards;
 using Ringwright.Core.Measures;
-using Ringwright.Core.Pieces;
 using Ringwright.Store;
 
 (string mode, string folder) = (args[0], args[1]);
@@ -24,7 +23,8 @@ new Thread(() =>
 {
     Console.In.ReadToEnd();
     Environment.Exit(0);
-}) { IsBackground = true }.Start();
+})
+{ IsBackground = true }.Start();
 console.WriteLine("opening");
 using DataStore store = DataStore.Open(folder, TimeProvider.System);
 console.WriteLine("ready");
@@ -59,6 +59,10 @@ void Save()
 
 static RackBoard Board(int index, int n) => new()
 {
-    Label = string.Create(CultureInfo.InvariantCulture, $"B{index}"), Wood = "maple", Note = n.ToString(CultureInfo.InvariantCulture),
-    Length = Length.FromMillimetres(400), Width = Length.FromMillimetres(60), Thickness = Length.FromMillimetres(20),
+    Label = string.Create(CultureInfo.InvariantCulture, $"B{index}"),
+    Wood = "maple",
+    Note = n.ToString(CultureInfo.InvariantCulture),
+    Length = Length.FromMillimetres(400),
+    Width = Length.FromMillimetres(60),
+    Thickness = Length.FromMillimetres(20),
 };

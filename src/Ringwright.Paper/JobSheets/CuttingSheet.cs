@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ringwright.Core.Planning;
 using Ringwright.Core.Sawing;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Pictures;

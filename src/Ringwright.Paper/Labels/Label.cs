@@ -1,8 +1,6 @@
 using System.Globalization;
 using Ringwright.Core.Measures;
-using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
-using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Pictures;
 
 namespace Ringwright.Paper.Labels;

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using Ringwright.Core.Geometry;
 using Ringwright.Paper.Drawings;
-using Ringwright.Paper.Lettering;
 
 namespace Ringwright.Paper.Output;
 

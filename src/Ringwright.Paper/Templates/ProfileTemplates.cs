@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Profiles;
@@ -45,7 +46,7 @@ internal static class ProfileTemplates
         return new(TemplateKind.Inside, "Profile, inside", "One straight edge stands on the axis. The line across is the rim: when it is level with the rim all around, the floor is deep enough and the wall follows the edge.", layers.Together());
     }
 
-    private static IEnumerable<WallLevel> Levels(TurnedForm form) => form.SectionWithin(form.Bottom, form.Top, Fineness).Levels;
+    private static ImmutableArray<WallLevel> Levels(TurnedForm form) => form.SectionWithin(form.Bottom, form.Top, Fineness).Levels;
 
     private static IEnumerable<(string Name, double Z)> Joints(Plan plan, TurnedForm form)
     {

@@ -1,9 +1,7 @@
 using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
-using Ringwright.Paper.Drawings;
 using Ringwright.Paper.JobSheets;
-using Ringwright.Paper.Lettering;
 using Ringwright.Paper.Output;
 using Ringwright.Paper.Sheets;
 
@@ -37,6 +35,8 @@ public static class TemplateSheets
     /// <exception cref="BadInputException">A template would need hundreds of pages.</exception>
     public static void WritePdf(Plan plan, IEnumerable<Template> templates, PacketOptions options, Stream output)
     {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
         Packet packet = Packet(plan, templates, options);
         PdfWriter.Write(packet.Pages(), new($"{plan.Piece.Name}: templates", $"{packet.Sheets.Count} pages at true scale", options.Date), output);
     }

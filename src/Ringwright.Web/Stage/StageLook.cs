@@ -5,6 +5,9 @@ namespace Ringwright.Web.Stage;
 /// <summary>The ways the piece can be looked at.</summary>
 public enum StageView
 {
+    /// <summary>In three dimensions, as it leaves the lathe.</summary>
+    Solid,
+
     /// <summary>From its side: half from outside, half cut through.</summary>
     Side,
 

@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
@@ -7,30 +6,6 @@ using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Ringwright.Cli.Commands.Kept;
-
-/// <summary>Options of all commands on what is kept in the user's data folder.</summary>
-internal class KeptSettings : CommandSettings
-{
-    [CommandOption("--json")]
-    [Description("The answer as JSON.")]
-    public bool Json { get; init; }
-}
-
-/// <summary>A command on the entry with a number.</summary>
-internal class NumberSettings : KeptSettings
-{
-    [CommandArgument(0, "<NUMBER>")]
-    [Description("Its number, as the list shows it.")]
-    public long Number { get; init; }
-}
-
-/// <summary>A command that reads or writes a file.</summary>
-internal class FileSettings : KeptSettings
-{
-    [CommandArgument(0, "<FILE>")]
-    [Description("The file.")]
-    public string File { get; init; } = "";
-}
 
 /// <summary>Opens the user's data and prints answers about it.</summary>
 internal sealed class KeptData(IAnsiConsole console)

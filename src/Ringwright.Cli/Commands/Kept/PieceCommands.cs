@@ -11,30 +11,15 @@ namespace Ringwright.Cli.Commands.Kept;
 /// <summary><c>ringwright pieces …</c>: the library of pieces, the same that the app opens.</summary>
 internal static class PieceCommands
 {
-    internal sealed class ListSettings : KeptSettings
+    internal sealed class ListSettings : RemovedSettings
     {
         [CommandArgument(0, "[WORDS]")]
         [Description("Only pieces with these words, or words that begin so, in name, notes, kind, construction or woods.")]
         public string[] Words { get; init; } = [];
-
-        [CommandOption("--removed")]
-        [Description("The pieces that were removed.")]
-        public bool Removed { get; init; }
     }
 
-    internal sealed class TakeSettings : FileSettings
+    internal sealed class StateSettings : WriteSettings
     {
-        [CommandOption("--into <NUMBER>")]
-        [Description("As the new state of this piece; otherwise as a new piece.")]
-        public long? Into { get; init; }
-    }
-
-    internal sealed class WriteSettings : NumberSettings
-    {
-        [CommandArgument(1, "<FILE>")]
-        [Description("The file to write.")]
-        public string File { get; init; } = "";
-
         [CommandOption("--version-number <NUMBER>")]
         [Description("The piece as it was in this version; otherwise as it is.")]
         public long? Version { get; init; }
@@ -66,7 +51,7 @@ internal static class PieceCommands
         branch.SetDescription("The library of pieces in your data folder: list, search, take in, write out, versions.");
         data.Add<ListSettings>(branch, "list", "The pieces, the last changed first; with words, those that have them.", List);
         data.Add<TakeSettings>(branch, "take", "Take a piece's file into the library.", Take);
-        data.Add<WriteSettings>(branch, "write", "Write a piece to a file.", Write);
+        data.Add<StateSettings>(branch, "write", "Write a piece to a file.", Write);
         data.Add<NameSettings>(branch, "rename", "Give a piece another name.", (store, s) =>
         {
             store.Pieces.Rename(s.Number, s.Name);
@@ -131,7 +116,7 @@ internal static class PieceCommands
         return Answer.Of($"Piece {added} added, “{piece.Name}”.", added);
     }
 
-    private static Answer Write(DataStore store, WriteSettings settings)
+    private static Answer Write(DataStore store, StateSettings settings)
     {
         PieceState state = settings.Version is long version ? store.History.Read(settings.Number, version) : store.Pieces.Read(settings.Number);
         SafeFile.Write(settings.File, DocumentJson.Write(state.Piece));

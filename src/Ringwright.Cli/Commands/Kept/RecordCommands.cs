@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
@@ -11,17 +10,10 @@ namespace Ringwright.Cli.Commands.Kept;
 /// <summary><c>ringwright record …</c>: real runs, which <c>learn</c> works from.</summary>
 internal static class RecordCommands
 {
-    internal sealed class ListSettings : KeptSettings
-    {
-        [CommandOption("--removed")]
-        [Description("The runs that were removed.")]
-        public bool Removed { get; init; }
-    }
-
     public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
     {
         branch.SetDescription("The record of real runs in your data folder: list, add, take in, write out as JSON or CSV.");
-        data.Add<ListSettings>(branch, "list", "The runs in the order they were added.", List);
+        data.Add<RemovedSettings>(branch, "list", "The runs in the order they were added.", List);
         data.Add<RunSettings>(branch, "add", "Add a run.", (store, s) =>
         {
             long number = store.Record.Add(s.Run());
@@ -58,7 +50,7 @@ internal static class RecordCommands
 
     private static bool IsCsv(string file) => file.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);
 
-    private static Answer List(DataStore store, ListSettings settings) => Answer.List(
+    private static Answer List(DataStore store, RemovedSettings settings) => Answer.List(
         "runs", settings.Removed ? "No run was removed." : "No runs yet; 'ringwright record add' or 'record take FILE' adds some.",
         settings.Removed ? store.Record.Removed() : store.Record.List(),
         r =>

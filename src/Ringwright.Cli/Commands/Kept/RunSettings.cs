@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.ComponentModel;
-using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -13,7 +12,9 @@ internal sealed class RunSettings : KeptSettings
 {
     public static readonly IReadOnlyDictionary<string, SledKind> Sleds = new Dictionary<string, SledKind>
     {
-        ["two fences"] = SledKind.TwoFences, ["one fence"] = SledKind.OneFence, ["disc sander"] = SledKind.DiscSander,
+        ["two fences"] = SledKind.TwoFences,
+        ["one fence"] = SledKind.OneFence,
+        ["disc sander"] = SledKind.DiscSander,
     };
 
     [CommandOption("--sled <KIND>")]

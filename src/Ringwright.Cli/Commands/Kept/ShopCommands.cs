@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
@@ -11,31 +10,10 @@ namespace Ringwright.Cli.Commands.Kept;
 /// <summary><c>ringwright shops …</c>: the shops that are kept, and which of them is in use.</summary>
 internal static class ShopCommands
 {
-    internal sealed class ListSettings : KeptSettings
-    {
-        [CommandOption("--removed")]
-        [Description("The shops that were removed.")]
-        public bool Removed { get; init; }
-    }
-
-    internal sealed class TakeSettings : FileSettings
-    {
-        [CommandOption("--into <NUMBER>")]
-        [Description("In the place of this shop; otherwise as a new one.")]
-        public long? Into { get; init; }
-    }
-
-    internal sealed class WriteSettings : NumberSettings
-    {
-        [CommandArgument(1, "<FILE>")]
-        [Description("The file to write.")]
-        public string File { get; init; } = "";
-    }
-
     public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
     {
         branch.SetDescription("The shops in your data folder: list, take in, write out, and which is in use.");
-        data.Add<ListSettings>(branch, "list", "The shops by name.", (store, s) => Answer.List(
+        data.Add<RemovedSettings>(branch, "list", "The shops by name.", (store, s) => Answer.List(
             "shops", s.Removed ? "No shop was removed." : "No shops yet; 'ringwright shops take FILE' adds one.",
             s.Removed ? store.Shops.Removed() : store.Shops.List(),
             e => [e.Id.ToString(CultureInfo.InvariantCulture), e.Name, e.IsCurrent ? "in use" : "", KeptData.Day(e.Changed)],
