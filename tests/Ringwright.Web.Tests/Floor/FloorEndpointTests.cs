@@ -7,7 +7,7 @@ using Ringwright.Web.Floor;
 
 namespace Ringwright.Web.Tests.Floor;
 
-/// <summary>What the tablet asks the bench, and the sheets that are asked for one by one.</summary>
+/// <summary>What the tablet asks the bench.</summary>
 public sealed class FloorEndpointTests : IDisposable
 {
     private readonly TemporaryFolder _data = new();
@@ -59,19 +59,8 @@ public sealed class FloorEndpointTests : IDisposable
         Assert.Equal("application/pdf", sheet.Content.Headers.ContentType?.MediaType);
         using HttpResponseMessage none = await client.GetAsync(new Uri("/saw/nowhere", UriKind.Relative), Cancel);
         Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
-    }
-
-    [Theory]
-    [InlineData("sheets=glue&sheets=cautions&duplex=true&correction=99.7 mm,100.2 mm", HttpStatusCode.OK)]
-    [InlineData("sheets=everything", HttpStatusCode.BadRequest)]
-    [InlineData("correction=long", HttpStatusCode.BadRequest)]
-    [InlineData("correction=50 mm,50 mm", HttpStatusCode.BadRequest)]
-    public async Task Sheets_are_printed_as_they_are_asked_for(string query, HttpStatusCode code)
-    {
-        await using WebApplication app = await Start();
-        using HttpClient client = Client(app);
-        using HttpResponseMessage answer = await client.GetAsync(new Uri($"{PieceEndpoints.JobSheetPath}?{query}", UriKind.Relative), Cancel);
-        Assert.Equal(code, answer.StatusCode);
+        using HttpResponseMessage noSheet = await client.GetAsync(new Uri("/saw/nowhere/sheet.pdf", UriKind.Relative), Cancel);
+        Assert.Contains("there is none called “nowhere”", await noSheet.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
     }
 
     private async Task<WebApplication> Start()
