@@ -66,7 +66,8 @@ internal static class PieceEndpoints
         _ => Pdf,
     };
 
-    private static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    /// <summary>What cannot be had is answered with its sentence.</summary>
+    public static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         try
         {

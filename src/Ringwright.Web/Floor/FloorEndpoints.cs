@@ -27,7 +27,7 @@ internal static class FloorEndpoints
     public static void MapFloor(this WebApplication app)
     {
         app.MapGet("/saw/{name}", (string name, Workbench bench) => AtTheSaw(name, bench));
-        app.MapGet("/saw/{name}/sheet.pdf", PieceEndpoints.RingSheets);
+        app.MapGet("/saw/{name}/sheet.pdf", PieceEndpoints.RingSheets).AddEndpointFilter(PieceEndpoints.InOneSentence);
         app.MapPost("/saw/marks", Take);
     }
 
@@ -41,7 +41,8 @@ internal static class FloorEndpoints
     private static IResult AtTheSaw(string name, Workbench bench)
     {
         Sheet sheet = bench.Now;
-        RingPlan? ring = sheet.Good.Rings.FirstOrDefault(r => r.Ring.Name == name);
+        // A slash in a name stays escaped on its way here.
+        RingPlan? ring = sheet.Good.Rings.FirstOrDefault(r => r.Ring.Name == name) ?? sheet.Good.Rings.FirstOrDefault(r => r.Ring.Name == Uri.UnescapeDataString(name));
         if (ring is null) return Results.Text($"There is no ring “{name}” in the piece on the bench, {sheet.Good.Piece.Name}.", statusCode: StatusCodes.Status404NotFound);
         if (SawCut.Of(ring, sheet.Good.Shop).IsEmpty) return Results.Text($"No wedges are sawn for {name} alone; the steps at the bench say what to do.", statusCode: StatusCodes.Status404NotFound);
         return new RazorComponentResult<SawPage>(new { Sheet = sheet, Ring = ring });

@@ -91,17 +91,26 @@ public sealed class WorkTests(BrowserFixture fixture) : IDisposable
         await open.StartOver("Bowl with a band");
         await open.Station("Glue");
         ILocator loose = open.Page.Locator(".stage .grown-loose");
-        int before = await loose.CountAsync();
-        await open.Page.Locator(".tick input").First.FocusAsync();
-        foreach (ILocator tick in await open.Page.Locator(".tick input").AllAsync()) await tick.CheckAsync();
-        await Expect(loose).ToHaveCountAsync(0);
-        Assert.True(before > 0);
+        await Expect(loose).ToHaveCountAsync(24);
+        // By keys alone: what is ticked goes to Done, and the next takes its place.
+        ILocator status = open.Page.Locator("section[aria-labelledby=order-heading] > [role=status]");
+        for (int done = 1; done <= 6; done++)
+        {
+            await open.Page.Locator(".tick input").First.PressAsync("Space");
+            await Expect(status).ToContainTextAsync($"{done} of ");
+        }
+
+        await open.Page.Locator("#glue-done > summary").PressAsync("Enter");
+        await Expect(open.Page.Locator("#glue-done .tick input:checked")).ToHaveCountAsync(6);
+        await open.Page.Locator("summary", new() { HasText = "Later" }).ClickAsync();
+        await open.Page.Locator(".tick", new() { HasText = "Base: flatten" }).GetByRole(AriaRole.Checkbox).CheckAsync();
         await open.Button("Start", exact: true).ClickAsync();
         await Expect(open.Page.Locator(".big-clock-face")).Not.ToHaveTextAsync("10:00");
         await Expect(open.Page.Locator(".chart tbody tr")).Not.ToHaveCountAsync(0);
         await open.Station("Lathe");
-        await Expect(open.Key("The rough blank")).ToContainTextAsync("/min");
+        await Expect(open.Key("Rough blank, at most")).ToContainTextAsync("rpm");
         await open.Page.Locator(".tick input").First.CheckAsync();
+        await Expect(open.Page.Locator(".tick.is-done")).ToHaveCountAsync(1);
         await open.At("/lathe");
         await Expect(open.Page.Locator(".tick input").First).ToBeCheckedAsync();
         await Expect(open.Page.Locator(".stage .paper-picture svg")).ToBeVisibleAsync();

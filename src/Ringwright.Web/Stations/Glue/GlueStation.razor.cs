@@ -6,7 +6,9 @@ namespace Ringwright.Web.Stations;
 /// <summary>How the piece is glued: a good order at once, the quickest as soon as it is found.</summary>
 public sealed partial class GlueStation
 {
-    private Plan? _of;
+    private const int Next = 5; // tasks that are shown at once
+
+    private Plan? _of, _searched;
     private GlueSchedule? _schedule;
     private GlueTicks? _ticks;
     private ImmutableArray<GlueGroup> _groups = [];
@@ -31,6 +33,18 @@ public sealed partial class GlueStation
         base.Dispose(disposing);
     }
 
+    /// <inheritdoc/>
+    protected override void OnAfterRender(bool firstRender)
+    {
+        // Only a page that is looked at searches; one that the server draws beforehand has no use for it.
+        if (_schedule is null || ReferenceEquals(_searched, _of)) return;
+        _searched = _of;
+        var search = new CancellationTokenSource();
+        _search = search;
+        (Plan plan, GluePlan glue) = (_of!, _schedule.Plan);
+        _ = Task.Run(() => Search(plan, glue, search.Token), search.Token);
+    }
+
     private void Begin(Plan plan)
     {
         _search?.Cancel();
@@ -38,9 +52,6 @@ public sealed partial class GlueStation
         Show(GlueSchedule.Quick(GluePlan.Of(plan)));
         _helps = [];
         _groups = GlueGroup.Of(_schedule!.Plan);
-        var search = new CancellationTokenSource();
-        _search = search;
-        _ = Task.Run(() => Search(plan, _schedule.Plan, search.Token), search.Token);
     }
 
     private void Search(Plan plan, GluePlan glue, CancellationToken cancel)
@@ -64,8 +75,4 @@ public sealed partial class GlueStation
     }
 
     private void Show(GlueSchedule schedule) => (_schedule, _ticks) = (schedule, new(schedule.Plan, schedule.Tasks, IsDone));
-
-    private static string Held(GlueSchedule schedule, GlueTask task, int start) => task.Length > Math.Max(task.Hands, task.Clamped)
-        ? $"; cured at {schedule.Clock(start + task.Length)}"
-        : task.Clamped > task.Hands ? $"; {(task.Clamps == 0 ? "left lying" : "clamped")} until {schedule.Clock(start + task.Clamped)}" : "";
 }

@@ -155,6 +155,9 @@
   };
   settle().catch(() => {});
 
+  // Browsers keep pages, and the screen on, only for the machine itself or over an encrypted line.
+  if (!window.isSecureContext) put("open", "Leave this page open: it goes on counting without the bench, but it cannot be opened anew until the bench answers, and the screen may go dark.");
+
   show();
   send();
 })();
