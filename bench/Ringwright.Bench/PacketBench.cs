@@ -42,8 +42,9 @@ internal sealed class PacketBench : IBench
     private static Plan Bowl()
     {
         Shape shape = StartingShapes.Of(PieceKind.Bowl, Length.FromMillimetres(240), Length.FromMillimetres(90));
-        Ring Of(int i) => i == 0
-            ? new WedgeDisc { Name = "Foot", Segments = 24, Thickness = Length.FromMillimetres(10), Woods = ["walnut", "maple"] }
+        double floor = ((Wall)shape.Inside!).Floor?.Millimetres ?? 0;
+        Ring Of(int i) => 10 * i < floor
+            ? new WedgeDisc { Name = $"Foot {i + 1}", Segments = 24, Thickness = Length.FromMillimetres(10), Woods = ["walnut", "maple"] }
             : new SegmentRing { Name = $"Wall {i}", Segments = 24, Thickness = Length.FromMillimetres(10), Shift = i % 2 / 2.0, Woods = ["walnut", "maple", "cherry"] };
         var piece = new Piece { Name = "Bowl", Kind = PieceKind.Bowl, Shape = shape, Rings = [.. Enumerable.Range(0, 9).Select(Of)] };
         return Planner.Plan(piece, Shop.Starting with { Boards = new() { Length = Length.FromMillimetres(3000) } });

@@ -46,11 +46,11 @@ const browser = await chromium.launch({
 const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
 page.setDefaultTimeout(300_000);
 await page.route('**/bench/peers.js', (route) => route.fulfill({ contentType: 'text/javascript', body: bundlePeers() }));
-await page.goto(address);
+await page.goto(new URL('/pieces', address).href);
 await page.locator('.page:not([inert])').waitFor();
 await page.locator('input[type=file]').setInputFiles({ name: 'vessel.json', mimeType: 'application/json', buffer: Buffer.from(bigPiece()) });
 await page.waitForFunction(() => document.querySelector('#field-name')?.value === 'Tall vessel');
-await page.goto(new URL('/viewer', address).href);
+await page.goto(new URL('/shape/rings', address).href);
 const opened = Date.now();
 await page.waitForFunction(() => document.querySelector('.viewer-canvas')?.dataset.segments === '20000');
 console.log(`first picture after ${Date.now() - opened} ms`);

@@ -122,6 +122,9 @@ public static class CommandLine
             config.AddCommand<ReachCommand>("reach")
                 .WithDescription("How small one can go in this shop: every number of segments against every diameter.")
                 .WithExample("reach", "--shop", "examples/small-shop.json", "--segments", "12-48/12", "--diameters", "8-40/4");
+            config.AddCommand<CostCommand>("cost")
+                .WithDescription("How long the piece takes, how much wood to buy and what it costs, with ranges.")
+                .WithExample("cost", "examples/feature-bowl.json", "--shop", "examples/small-shop.json");
             config.AddCommand<LatheCommand>("lathe")
                 .WithDescription("The work at the lathe: holding, boring, the wall after each pass, speeds, order of work.")
                 .WithExample("lathe", "examples/feature-bowl.json", "--picture", "lathe.svg");

@@ -50,7 +50,8 @@ internal static class PieceEndpoints
         return (joined.Length == 0 ? "piece" : joined) + ending;
     }
 
-    private static IResult RingSheets(string name, Workbench bench)
+    /// <summary>The sheets of one ring.</summary>
+    public static IResult RingSheets(string name, Workbench bench)
     {
         Sheet sheet = bench.Now;
         // A slash in a name stays escaped on its way here.
@@ -58,14 +59,8 @@ internal static class PieceEndpoints
         return Results.File(PiecePaper.JobPacket(sheet, PrintQuery.On(sheet) with { Ring = ring, Sheets = null }, Today), Pdf);
     }
 
-    private static string PictureType(string name) => Path.GetExtension(name) switch
-    {
-        ".svg" => "image/svg+xml",
-        ".png" => "image/png",
-        _ => Pdf,
-    };
-
-    private static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    /// <summary>Answers what cannot be made with the sentence that says why.</summary>
+    public static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         try
         {
@@ -76,4 +71,11 @@ internal static class PieceEndpoints
             return Results.Text(e.Message, statusCode: StatusCodes.Status422UnprocessableEntity);
         }
     }
+
+    private static string PictureType(string name) => Path.GetExtension(name) switch
+    {
+        ".svg" => "image/svg+xml",
+        ".png" => "image/png",
+        _ => Pdf,
+    };
 }

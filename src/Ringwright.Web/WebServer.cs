@@ -2,12 +2,14 @@ using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Floor;
 using Ringwright.Web.Frame;
 using Ringwright.Web.Library;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
 using Ringwright.Web.Sharing;
 using Ringwright.Web.Stage;
+using Ringwright.Web.Stations;
 using Ringwright.Web.Viewing;
 
 namespace Ringwright.Web;
@@ -62,13 +64,15 @@ internal static class WebServer
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.AddAntiforgery(o => o.SuppressXFrameOptionsHeader = true);
         services.AddRazorComponents().AddInteractiveServerComponents(o => o.DisconnectedCircuitMaxRetained = MostLeftCircuits).AddHubOptions(o => o.MaximumReceiveMessageSize = LargestMessage);
-        services.AddSingleton(_ => new DataFolder(dataFolder));
+        services.AddSingleton(_ => new PieceShelf(dataFolder));
         string examples = Path.Combine(AppContext.BaseDirectory, "examples");
         services.AddSingleton(_ => new Examples(examples));
-        services.AddSingleton(s => StartState.From(s.GetRequiredService<DataFolder>(), Path.Combine(examples, "two-wood-disc.json")));
+        services.AddSingleton(s => StartState.From(s.GetRequiredService<PieceShelf>(), Path.Combine(examples, "two-wood-disc.json")));
         services.AddSingleton(s => new Workbench(s.GetRequiredService<StartState>().Sheet));
         services.AddScoped<StageLook>();
         services.AddScoped<Painter>();
+        services.AddScoped<StationLook>();
+        services.AddSingleton(s => new ShopFloor(s.GetRequiredService<StartState>().Unwritable is null ? dataFolder : null, TimeProvider.System));
         services.AddSingleton<ViewerStore>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
@@ -90,6 +94,7 @@ internal static class WebServer
         app.MapPairing();
         app.MapSharingPicture();
         app.MapViewer();
+        app.MapFloor();
         // Our own headers say who may frame the page.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }

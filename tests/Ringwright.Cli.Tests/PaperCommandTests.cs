@@ -38,7 +38,7 @@ public sealed class PaperCommandTests : IDisposable
     [InlineData("labels", "--grid", "9x40", "at least")]
     [InlineData("labels", "--margins", "3 mm", "two lengths")]
     [InlineData("labels", "--skip", "21", "0 to 20")]
-    [InlineData("labels", "--link", "shop", "an address")]
+    [InlineData("labels", "--link", "shop", "no address")]
     [InlineData("picture", "--view", "all", "piece, unrolled")]
     [InlineData("picture", "--wedge", "2", "no wedge 2")]
     public void What_cannot_be_is_refused_in_one_sentence_and_nothing_is_written(string command, string option, string value, string says)

@@ -35,6 +35,7 @@ public static class DocumentJson
             new WordConverter<OpenAt>(),
             new WordConverter<PieceKind>(),
             new WordConverter<HoldingKind>(),
+            new WordConverter<WoodMeasure>(),
         },
     };
 

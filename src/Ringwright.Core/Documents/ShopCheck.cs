@@ -36,11 +36,14 @@ public static class ShopCheck
         Between("hands.settingSd", shop.Hands.SettingSd, 0, 5);
         Between("hands.loss", shop.Hands.Loss, 0, 0.9);
         if (shop.Hands.LossWorth is double worth) Between("hands.lossWorth", worth, 0.001, 1e9);
+        if (shop.Hands.CutsWorth is double cuts) Between("hands.cutsWorth", cuts, 0.001, 1e9);
+        if (shop.Hands.FacesWorth is double faces) Between("hands.facesWorth", faces, 0.001, 1e9);
         Between("hands.minutesPerCut", shop.Hands.MinutesPerCut, 0, 60);
         Between("hands.minutesPerFace", shop.Hands.MinutesPerFace, 0, 60);
         Between("wanted.confidence", shop.Wanted.Confidence, 0.5, 0.9999);
         TimberCheck.Check(shop);
         LatheCheck.Check(shop.Lathe);
+        CostCheck.Check(shop);
         GlueCheck.Check(shop);
     }
 

@@ -56,6 +56,13 @@ public sealed record Shop
     /// <summary>From rough wood to strips.</summary>
     public Milling Milling { get; init; } = new();
 
+    /// <summary>How quick these hands are at the rest of the work.</summary>
+    public Pace Pace { get; init; } = new();
+
+    /// <summary>What wood and time are worth; absent when not told.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Money? Money { get; init; }
+
     /// <summary>Woods of the shop's own, laid over the table; absent when there are none.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableArray<OwnWood>? Species { get; init; }
@@ -208,6 +215,14 @@ public sealed record Hands
 
     /// <summary>Minutes to sand one joint face.</summary>
     public double MinutesPerFace { get; init; } = 0.5;
+
+    /// <summary>Cuts that <see cref="MinutesPerCut"/> is known from; absent when it was never timed.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? CutsWorth { get; init; }
+
+    /// <summary>Faces that <see cref="MinutesPerFace"/> is known from; absent when it was never timed.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? FacesWorth { get; init; }
 
     /// <summary>What these values rest on, one sentence; absent for starting values.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -89,6 +89,7 @@ public static class JobSheet
         if (schedule.Plan.HasWork) yield return new(PacketSheets.Glue, "Gluing", p => GlueSheet.Add(p, schedule, options.Style));
         if (!schedule.Plan.Stack.IsEmpty) yield return new(PacketSheets.Stack, "Stacking", p => StackingSheet.Add(p, schedule.Plan, options.Style));
         if (LathePlan.Of(plan) is { Rings.IsEmpty: false } lathe) yield return new(PacketSheets.Lathe, "At the lathe", p => LatheSheet.Add(p, plan, lathe, options.Style));
+        yield return new(PacketSheets.Cost, "Time and cost", p => CostSheet.Add(p, plan, CostPlan.Of(plan), options.Style));
         if (RecordSheet.IsFor(plan)) yield return new(PacketSheets.Record, "Record", p => RecordSheet.Add(p, plan, options.Style));
     }
 

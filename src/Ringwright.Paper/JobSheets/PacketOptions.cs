@@ -36,8 +36,11 @@ public enum PacketSheets
     /// <summary>Blanks for what is measured.</summary>
     Record = 128,
 
+    /// <summary>How long it takes and what it costs.</summary>
+    Cost = 256,
+
     /// <summary>All of them.</summary>
-    All = Cover | Cautions | Timber | Rings | Glue | Stack | Lathe | Record,
+    All = Cover | Cautions | Timber | Rings | Glue | Stack | Lathe | Record | Cost,
 }
 
 /// <summary>How a packet is printed.</summary>

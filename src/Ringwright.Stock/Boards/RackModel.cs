@@ -99,7 +99,7 @@ internal sealed class RackModel
         return each == 0 ? 0 : (_space.Demand(d).ToSaw + each - 1) / each;
     }
 
-    private LinearExpr AddAlike(int s, int c, int most)
+    private IntVar AddAlike(int s, int c, int most)
     {
         int d = _space.Classes[c].Demands[0], each = _space.Demand(d).CountIn(_space.Room(_space.Stretches[s]));
         IntVar count = _model.NewIntVar(0, most, $"m{s}_{c}"), pieces = _model.NewIntVar(0, Math.Min(_space.Demand(d).ToSaw, (long)most * each), $"n{s}_{d}");

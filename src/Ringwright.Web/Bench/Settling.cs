@@ -11,7 +11,7 @@ namespace Ringwright.Web.Bench;
 /// </summary>
 /// <param name="sheet">The sheet with its texts.</param>
 /// <param name="typed">Addresses that were typed just now.</param>
-internal sealed class Settling(Sheet sheet, IReadOnlyCollection<string> typed)
+internal sealed class Settling(Sheet sheet, string[] typed)
 {
     private readonly LengthUnit _unit = sheet.Units.Unit();
     private readonly List<FieldProblem> _unreadable = [];
@@ -60,7 +60,7 @@ internal sealed class Settling(Sheet sheet, IReadOnlyCollection<string> typed)
         }
     }
 
-    private Sheet Result(Plan plan, IReadOnlyCollection<(string Address, Lens Lens)> waiting, BadInputException? refusal = null, Work? refused = null)
+    private Sheet Result(Plan plan, List<(string Address, Lens Lens)> waiting, BadInputException? refusal = null, Work? refused = null)
     {
         var good = new Work(plan.Piece, plan.Shop);
         // A name that changed is part of its neighbours' addresses.
@@ -74,15 +74,15 @@ internal sealed class Settling(Sheet sheet, IReadOnlyCollection<string> typed)
     }
 
     // The library names the place in the refused work; the fields on the page are those of the good one.
-    private FieldProblem Refused(BadInputException refusal, Work refused, IReadOnlyCollection<(string Address, Lens Lens)> waiting)
+    private FieldProblem Refused(BadInputException refusal, Work refused, List<(string Address, Lens Lens)> waiting)
     {
         string sentence = FieldProblem.Capital($"{refusal.Problem}; {refusal.Right}.");
         if (LensBook.Nearest(refused, refusal.Where) is Lens named) return new(named.AddressIn(sheet.Work), sentence);
         // What no field is named for is told at the field that brought it about.
-        return waiting.Count == 1 ? new(waiting.First().Address, FieldProblem.Capital(refusal.Message)) : new(null, FieldProblem.Capital(refusal.Message));
+        return waiting.Count == 1 ? new(waiting[0].Address, FieldProblem.Capital(refusal.Message)) : new(null, FieldProblem.Capital(refusal.Message));
     }
 
-    private IEnumerable<FieldProblem> EachAlone(Plan plan, IReadOnlyCollection<(string Address, Lens Lens)> waiting, Func<string, string> now)
+    private IEnumerable<FieldProblem> EachAlone(Plan plan, List<(string Address, Lens Lens)> waiting, Func<string, string> now)
     {
         foreach ((string address, Lens lens) in waiting)
         {

@@ -32,6 +32,12 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
     /// <summary>Texts of forms that are not part of the work yet.</summary>
     public DeskTexts Desk { get; init; } = DeskTexts.Empty;
 
+    /// <summary>Which piece it is, through all changes.</summary>
+    public Guid Token { get; init; } = Guid.NewGuid();
+
+    /// <summary>Whether it is an example as it came, not yet one of the user's own pieces.</summary>
+    public bool Borrowed { get; init; }
+
     /// <summary>A fresh sheet for a piece made in a shop.</summary>
     /// <exception cref="BadInputException">It cannot be planned.</exception>
     public static Sheet Of(Piece piece, Shop shop, UnitChoice? units = null)

@@ -36,7 +36,7 @@ public sealed class Workbench(Sheet sheet)
     public void Type(Lens lens, string text)
     {
         ArgumentNullException.ThrowIfNull(lens);
-        Move(h => h.To(h.Now.Typed(InChosen(h.Now, lens), text), "type " + lens.Id));
+        Move(h => Step(h, h.Now.Typed(InChosen(h.Now, lens), text), "type " + lens.Id));
     }
 
     /// <summary>Types <paramref name="text"/> into the shown ring's field of a kind.</summary>
@@ -57,7 +57,7 @@ public sealed class Workbench(Sheet sheet)
         return Try(h =>
         {
             Sheet changed = (h.Now with { Selected = chosen.IsEmpty ? h.Now.Selected : chosen }).With(change(h.Now.Work));
-            return h.To(changed, run);
+            return Step(h, changed, run);
         });
     }
 
@@ -65,14 +65,17 @@ public sealed class Workbench(Sheet sheet)
     public bool Change(Func<Sheet, Sheet> change)
     {
         ArgumentNullException.ThrowIfNull(change);
-        return Try(h => h.To(change(h.Now)));
+        return Try(h => Step(h, change(h.Now)));
     }
 
     /// <summary>Types a text on the desk, in a form that is not part of the work yet.</summary>
-    public void Note(string name, string text) => Move(h => h.To(h.Now with { Desk = h.Now.Desk.With(name, text) }, "desk " + name));
+    public void Note(string name, string text) => Move(h => Step(h, h.Now with { Desk = h.Now.Desk.With(name, text) }, "desk " + name));
 
     /// <summary>Chooses how lengths are shown.</summary>
-    public void Show(UnitChoice units) => Change(s => s.In(units));
+    public void Show(UnitChoice units)
+    {
+        if (units != Now.Units) Change(s => s.In(units));
+    }
 
     /// <summary>Shows a ring alone; no step.</summary>
     public void Select(int ring) => Look(s => s with { Selected = [Math.Clamp(ring, 0, s.Good.Rings.Length - 1)], Typing = null });
@@ -80,7 +83,7 @@ public sealed class Workbench(Sheet sheet)
     /// <summary>Adds a ring to those chosen or takes it away; the last one stays. No step.</summary>
     public void Toggle(int ring) => Look(s =>
     {
-        ImmutableSortedSet<int> other = s.Selected.Contains(ring) ? s.Selected.Remove(ring) : s.Selected.Add(ring);
+        ImmutableSortedSet<int> other = s.Selected.SymmetricExcept([ring]);
         return other.IsEmpty ? s : s with { Selected = other, Typing = null };
     });
 
@@ -95,17 +98,23 @@ public sealed class Workbench(Sheet sheet)
     }
 
     /// <summary>Puts another piece on the bench. What was there can be had back by undo.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="borrowed">Whether it is an example, which becomes one of the user's pieces when it is first changed.</param>
     /// <exception cref="BadInputException">It cannot be planned; the bench is as it was.</exception>
-    public void Put(Piece piece)
+    public void Put(Piece piece, bool borrowed = false)
     {
         Sheet before = Now;
-        Sheet fresh = Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk };
-        Move(h => h.To(fresh));
+        Put(Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk, Borrowed = borrowed });
     }
 
+    /// <summary>Puts another sheet on the bench. What was there can be had back by undo.</summary>
+    public void Put(Sheet sheet) => Move(h => h.To(sheet));
+
     /// <summary>Puts another piece on the bench, from the text of its file.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="borrowed">Whether it is an example.</param>
     /// <exception cref="BadInputException">It cannot be read or planned; the bench is as it was.</exception>
-    public void Open(string json) => Put(DocumentJson.ReadPiece(json));
+    public void Open(string json, bool borrowed = false) => Put(DocumentJson.ReadPiece(json), borrowed);
 
     /// <summary>Takes the last step back.</summary>
     public void Undo() => Move(h => h.Undone());
@@ -132,6 +141,8 @@ public sealed class Workbench(Sheet sheet)
         if (lens.Place.Ring is not int shown || lens.Field.Key == RingFields.Name.Key || !sheet.Selected.Contains(shown)) return [lens];
         return [lens, .. sheet.Selected.Where(i => i != shown).Select(i => RingLenses.Of(sheet.Work, i).FirstOrDefault(l => l.Field.Key == lens.Field.Key)).OfType<Lens>()];
     }
+
+    private static History<Sheet> Step(History<Sheet> history, Sheet changed, string? run = null) => history.To(changed with { Borrowed = false }, run);
 
     private bool Try(Func<History<Sheet>, History<Sheet>> move)
     {

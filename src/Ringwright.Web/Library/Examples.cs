@@ -15,14 +15,16 @@ public sealed class Examples
     private readonly Lazy<ImmutableArray<Example>> _all;
 
     /// <summary>Those in a folder, by name.</summary>
-    public Examples(string folder) => _all = new(() => [.. Directory.EnumerateFiles(folder, "*.json").Select(Read).OrderBy(e => e.Name, StringComparer.Ordinal)]);
+    public Examples(string folder) => _all = new(() => [.. Directory.EnumerateFiles(folder, "*.json").Select(File.ReadAllText).Where(IsPiece).Select(Read).OrderBy(e => e.Name, StringComparer.Ordinal)]);
 
     /// <summary>All of them.</summary>
     public ImmutableArray<Example> All => _all.Value;
 
-    private static Example Read(string path)
+    // A shop or a rack among them is no piece.
+    private static bool IsPiece(string json) => json.Contains($"\"{Piece.FormatName}\"", StringComparison.Ordinal);
+
+    private static Example Read(string json)
     {
-        string json = File.ReadAllText(path);
         Piece piece = DocumentJson.ReadPiece(json);
         return new(piece.Name, piece.Notes ?? "", json);
     }

@@ -27,11 +27,11 @@ public partial class PiecesPage
         }
     }
 
-    private void Open(string json, string name)
+    private void Open(string json, string name, bool borrowed = false)
     {
         try
         {
-            Bench.Open(json);
+            Bench.Open(json, borrowed);
             _wrong = null;
             Navigation.NavigateTo("/shape");
         }

@@ -1,10 +1,11 @@
 using System.Threading.Channels;
+using Ringwright.Store;
 using Ringwright.Web.Bench;
 
 namespace Ringwright.Web.Saving;
 
 /// <summary>Saves the bench at every change, in the background and in order; while one save runs, later changes gather into the next.</summary>
-internal sealed class AutoSave(Workbench bench, DataFolder folder, StartState start) : BackgroundService
+internal sealed class AutoSave(Workbench bench, PieceShelf shelf, StartState start) : BackgroundService
 {
     private readonly Channel<bool> _due = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
 
@@ -40,12 +41,12 @@ internal sealed class AutoSave(Workbench bench, DataFolder folder, StartState st
         string? before = Trouble;
         try
         {
-            folder.Save(bench.Now);
+            shelf.Save(bench.Now);
             Trouble = null;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (StoreException e)
         {
-            Trouble = $"The last change could not be saved in {folder.Path} ({e.Message.TrimEnd('.')}). Work goes on; save a copy.";
+            Trouble = $"The last change could not be saved. {e.Message} Work goes on; save a copy.";
         }
 
         if (before != Trouble) Changed?.Invoke();

@@ -10,13 +10,13 @@ namespace Ringwright.Web.Saving;
 /// <param name="Unread">What of the saved work could not be read; null when all was.</param>
 internal sealed record StartState(Sheet Sheet, string? Unwritable, string? Unread)
 {
-    /// <summary>Claims the folder and loads from it.</summary>
-    public static StartState From(DataFolder folder, string examplePath)
+    /// <summary>Opens the shelf and loads from it.</summary>
+    public static StartState From(PieceShelf shelf, string examplePath)
     {
         string example = File.ReadAllText(examplePath);
-        string? unwritable = folder.Claim();
+        string? unwritable = shelf.Claim();
         string? unread = null;
-        Sheet? saved = unwritable is null ? folder.Load(out unread) : null;
-        return new(saved ?? Sheet.Of(DocumentJson.ReadPiece(example), Shop.Starting), unwritable, unread);
+        Sheet? saved = unwritable is null ? shelf.Load(out unread) : null;
+        return new(saved ?? Sheet.Of(DocumentJson.ReadPiece(example), Shop.Starting) with { Borrowed = true }, unwritable, unread);
     }
 }

@@ -3,6 +3,7 @@ using Ringwright.Core.Planning;
 using Ringwright.Core.Timber;
 using Ringwright.Web.Bench;
 using Ringwright.Web.Drawing;
+using Ringwright.Web.Viewing;
 
 namespace Ringwright.Web.Stage;
 
@@ -10,6 +11,8 @@ namespace Ringwright.Web.Stage;
 public partial class PieceStage
 {
     private bool _open;
+    private Plan? _solid;
+    private PickedSegment? _picked;
 
     /// <summary>The station that is shown beside it; null on a page beside the stations.</summary>
     [Parameter, EditorRequired]
@@ -19,14 +22,19 @@ public partial class PieceStage
     [Parameter, EditorRequired]
     public required string Path { get; set; }
 
+    // Out of sight it keeps what it showed last, and has nothing to do.
+    private Plan? Solid => View == StageView.Solid ? _solid = Shown : _solid;
+
     private Plan Shown => Look.Trial ?? Sheet.Good;
 
-    private StageView View => Look.View ?? Suitable;
+    private StageView View => Look.View is { } chosen && (chosen != StageView.Work || HasWork) ? chosen : Suitable;
 
-    // A pattern is seen laid flat; a piece of one ring from above; at the saw one sees one ring.
-    private StageView Suitable => Path == "shape/pattern" ? StageView.Flat
+    private bool HasWork => Station is Web.Bench.Station.Saw or Web.Bench.Station.Fit or Web.Bench.Station.Glue or Web.Bench.Station.Lathe;
+
+    // A pattern is seen laid flat, an outline where its points are dragged; a piece of one ring from above; at a machine one sees the work.
+    private StageView Suitable => HasWork ? StageView.Work : Path == "shape/pattern" ? StageView.Flat
         : Sheet.Good.Rings.Length == 1 && Sheet.Good.Piece.Shape is null ? StageView.Above
-        : Station is Web.Bench.Station.Saw or Web.Bench.Station.Fit ? StageView.Above : StageView.Side;
+        : Path == "shape/outline" && Sheet.Good.Piece.Shape is not null ? StageView.Side : StageView.Solid;
 
     private bool IsShape => Station == Web.Bench.Station.Shape;
 
@@ -49,6 +57,15 @@ public partial class PieceStage
         Look.Changed -= RedrawLater;
         base.Dispose(disposing);
     }
+
+    private void Take(PickedSegment? picked)
+    {
+        _picked = picked;
+        // By name: rings may have come and gone since the picture was drawn.
+        if (picked is not null && Sheet.Good.Piece.Rings.Index().Where(r => r.Item.Name == picked.Ring.Ring.Name).Select(r => (int?)r.Index).FirstOrDefault() is int ring && ring != Sheet.Shown) Bench.Select(ring);
+    }
+
+    private void Keep(PickedSegment? picked) => _picked = picked;
 
     private void Pick(StageView view) => Look.Show(view == Suitable ? null : view);
 

@@ -5,6 +5,9 @@ namespace Ringwright.Web.Stage;
 /// <summary>The ways the piece can be looked at.</summary>
 public enum StageView
 {
+    /// <summary>In three dimensions, as it leaves the lathe.</summary>
+    Solid,
+
     /// <summary>From its side: half from outside, half cut through.</summary>
     Side,
 
@@ -13,6 +16,9 @@ public enum StageView
 
     /// <summary>The outside laid flat.</summary>
     Flat,
+
+    /// <summary>What matters at the station: the wedge at the blade, the gaps, the glue-up, the wall.</summary>
+    Work,
 }
 
 /// <summary>How one window looks at the piece; not part of the work.</summary>

@@ -41,8 +41,13 @@ public sealed partial class PieceViewer : IAsyncDisposable
     public ViewerOptions Options { get; set; } = new();
 
     /// <summary>Called with what was pointed at, and with null when it is let go.</summary>
+    /// <remarks>What is in hand stays in hand when the plan changes; that is told by <see cref="OnKept"/>.</remarks>
     [Parameter]
     public EventCallback<PickedSegment?> OnPicked { get; set; }
+
+    /// <summary>Called with what is in hand as it is in a new plan, and with null when it is not there any more.</summary>
+    [Parameter]
+    public EventCallback<PickedSegment?> OnKept { get; set; }
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
@@ -52,14 +57,14 @@ public sealed partial class PieceViewer : IAsyncDisposable
 
     /// <summary>Called by the browser: which piece of wood was pointed at, by the plan's ring and the place in its layout; −1 for none.</summary>
     [JSInvokable]
-    public Task Picked(string version, int ring, int place)
+    public Task Picked(string version, int ring, int place, bool byHand)
     {
         // The picture may be of a plan that has changed since.
         if (Store.Find(version)?.Plan is not { } plan) return Task.CompletedTask;
         bool known = ring >= 0 && ring < plan.Rings.Length && place >= 0 && place < plan.Rings[ring].Layout.Length;
         _picked = known ? new(plan.Rings[ring], place) : null;
         StateHasChanged();
-        return OnPicked.InvokeAsync(_picked);
+        return (byHand ? OnPicked : OnKept).InvokeAsync(_picked);
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,5 @@
 using Ringwright.Core;
 using Ringwright.Core.Documents;
-using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Web.Bench;

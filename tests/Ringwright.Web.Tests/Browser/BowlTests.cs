@@ -3,8 +3,8 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Ringwright.Web.Tests.Browser;
 
-/// <summary>A piece with an outline: its points, its rings, its pattern and its wood. On an app of its own, as all windows show one bench.</summary>
-public sealed class BowlTests(BrowserFixture fixture) : IDisposable
+/// <summary>A piece with an outline: its points, its rings, its pattern and its wood.</summary>
+public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClassFixture<AppFixture>, IDisposable
 {
     private const string Bowl = "Bowl with a band";
     private readonly TemporaryFolder _data = new();
@@ -14,8 +14,8 @@ public sealed class BowlTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task Points_are_dragged_moved_by_keys_and_typed()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await Start(app);
+        await using OpenPage open = await Start();
+        await open.Button("Drag its outline").ClickAsync();
         ILocator dot = open.Page.Locator("[data-handle='outer-3'] .handle-dot");
         LocatorBoundingBoxResult box = (await dot.BoundingBoxAsync())!;
         await open.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
@@ -43,8 +43,7 @@ public sealed class BowlTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task Rings_are_chosen_together_changed_and_found_anew()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await Start(app);
+        await using OpenPage open = await Start();
         await open.Page.GetByRole(AriaRole.Link, new() { Name = "Rings", Exact = true }).ClickAsync();
         await open.Button("Lip 24").ClickAsync();
         await open.Page.GetByLabel("Choose Shoulder too").CheckAsync();
@@ -67,8 +66,7 @@ public sealed class BowlTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task Pieces_are_painted_by_touch_by_key_by_numbers_and_from_a_picture()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await Start(app, "Pen barrel of five discs");
+        await using OpenPage open = await Start("Pen barrel of five discs");
         await open.Page.GetByRole(AriaRole.Link, new() { Name = "Pattern", Exact = true }).ClickAsync();
         await open.Page.GetByLabel("Another wood").FillAsync("holly");
         await open.Page.Keyboard.PressAsync("Tab");
@@ -101,8 +99,7 @@ public sealed class BowlTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task Timber_tells_woods_movement_and_air_and_takes_woods_of_ones_own()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await Start(app);
+        await using OpenPage open = await Start();
         await open.Station("Timber");
         await Expect(open.Page.Locator(".wood-item").First).ToContainTextAsync("cherry");
         await Expect(open.Page.Locator(".movement-answer")).ToContainTextAsync("It holds");
@@ -115,34 +112,54 @@ public sealed class BowlTests(BrowserFixture fixture) : IDisposable
         await open.Field("species-1-density").FillAsync("610");
         await Expect(open.Page.Locator(".wood-item").First).ToContainTextAsync("610 kg/m³");
         await open.Page.GetByRole(AriaRole.Radio, new() { Name = "aged" }).CheckAsync();
+        await open.Page.Locator(".stage-views").GetByText("Side").ClickAsync();
         await Expect(open.Page.Locator(".view-side")).ToBeVisibleAsync();
     }
 
     [Fact]
-    public async Task Every_kind_of_piece_begins_and_every_example_opens_at_every_station()
+    public async Task Every_kind_of_piece_begins_with_an_outline_to_edit()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
-        await open.At("/pieces");
-        int starts = await open.Page.Locator(".start").CountAsync(), examples = await open.Page.Locator(".example").CountAsync();
-        for (int i = 0; i < starts + examples; i++)
+        await using OpenPage open = await OpenPage.Open(await fixture.Browser, (await shared.App).Address);
+        foreach (string kind in (string[])["Bowl", "Vase", "Platter", "Box", "Spindle", "Pen barrel"])
         {
             await open.Page.Locator(".masthead").GetByRole(AriaRole.Link, new() { Name = "Pieces" }).ClickAsync();
-            await (i < starts ? open.Page.Locator(".start").Nth(i) : open.Page.Locator(".example").Nth(i - starts)).ClickAsync();
-            await open.Page.WaitForURLAsync("**/shape");
-            foreach (string station in (string[])["Timber", "Saw", "Fit", "Glue", "Lathe"])
-            {
-                await open.Station(station);
-                await Expect(open.Page.Locator(".station-head h1")).ToHaveTextAsync(station);
-            }
+            await open.Page.Locator(".start", new() { HasText = kind }).ClickAsync();
+            await Expect(open.Field("name").First).ToHaveValueAsync(kind);
+            await open.Button("Drag its outline").ClickAsync();
+            await Expect(open.Page.Locator(".handle").First).ToBeVisibleAsync();
+            await open.Page.Locator(".stage-views").GetByText("Solid").ClickAsync();
         }
-
-        await Expect(open.Page.Locator("#blazor-error-ui")).ToBeHiddenAsync();
     }
 
-    private async Task<OpenPage> Start(AppProcess app, string example = Bowl)
+    [Fact]
+    public async Task Pieces_are_kept_found_opened_copied_and_compared()
     {
-        OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
+        // The list shall hold this test's pieces only.
+        using AppProcess app = await AppProcess.Start(_data.Path);
+        await using OpenPage open = await Start(app: app);
+        await open.Field("name").First.FillAsync("Bowl for Ada");
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bowl for Ada");
+        await open.StartOver("Bead");
+        await open.Field("name").First.FillAsync("Bead for Ada");
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bead for Ada");
+        await open.Page.GetByRole(AriaRole.Link, new() { Name = "Pieces" }).ClickAsync();
+        await Expect(open.Page.Locator(".piece-row .start-name")).ToHaveCountAsync(2);
+        await open.Page.GetByLabel("Compare Bowl for Ada").CheckAsync();
+        await open.Page.GetByLabel("Compare Bead for Ada").CheckAsync();
+        await Expect(open.Page.Locator(".comparison")).ToContainTextAsync("Thinnest wood");
+        await open.Page.Locator("#piece-search").FillAsync("bowl");
+        await Expect(open.Page.Locator(".piece-row .start-name")).ToHaveCountAsync(1);
+        await open.Button("Duplicate Bowl for Ada").ClickAsync();
+        await Expect(open.Page.Locator(".piece-row .start-name")).ToHaveCountAsync(2);
+        await open.Button("Open Bowl for Ada", exact: true).ClickAsync();
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bowl for Ada");
+        await open.Undo.ClickAsync();
+        await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bead for Ada");
+    }
+
+    private async Task<OpenPage> Start(string example = Bowl, AppProcess? app = null)
+    {
+        OpenPage open = await OpenPage.Open(await fixture.Browser, (app ?? await shared.App).Address);
         await open.StartOver(example);
         return open;
     }

@@ -69,7 +69,7 @@ internal sealed class OpenPage : IAsyncDisposable
     public async Task StartOver(string example = "Two-wood disc")
     {
         await At("/pieces");
-        await Button(example).ClickAsync();
+        await Page.Locator(".example", new() { Has = Page.GetByText(example, new() { Exact = true }) }).ClickAsync();
         await Page.WaitForURLAsync("**/shape");
         await Page.GetByRole(AriaRole.Radio, new() { Name = "mm", Exact = true }).CheckAsync();
         await Assertions.Expect(Field("name").First).ToHaveValueAsync(example);

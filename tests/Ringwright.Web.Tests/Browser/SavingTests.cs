@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Ringwright.Store;
 using static Microsoft.Playwright.Assertions;
 
 namespace Ringwright.Web.Tests.Browser;
@@ -42,11 +43,11 @@ public sealed class SavingTests(BrowserFixture fixture) : IDisposable
         await Expect(open.Wedges).ToHaveCountAsync(18);
     }
 
-    // The save runs behind the edit; it is done when the text stands in the file.
+    // The save runs behind the edit; it is done when the text stands in the data.
     private async Task Saved(string text)
     {
-        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(10));
-        while (!File.Exists(_data.In("draft.json")) || !(await File.ReadAllTextAsync(_data.In("draft.json"), limit.Token)).Contains($"\"{text}\"", StringComparison.Ordinal))
-            await Task.Delay(20, limit.Token);
+        using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(20));
+        using DataStore store = DataStore.Open(_data.Path, TimeProvider.System);
+        while (!store.Pieces.List().Any(p => store.Pieces.Read(p.Id).Draft?.Contains($"\"{text}\"", StringComparison.Ordinal) == true)) await Task.Delay(20, limit.Token);
     }
 }

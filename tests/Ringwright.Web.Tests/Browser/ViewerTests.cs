@@ -6,8 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>The piece in three dimensions, drawn by a browser without a graphics card.</summary>
-[Collection(nameof(ViewerTests))]
-public class ViewerTests(BrowserFixture fixture)
+public class ViewerTests(BrowserFixture fixture, AppFixture app) : IClassFixture<AppFixture>
 {
     // What the tests read of the picture: share of points that are drawn, and where a point of the piece is on the page.
     private const string Helpers = """
@@ -101,6 +100,33 @@ public class ViewerTests(BrowserFixture fixture)
         await Expect(said).ToContainTextAsync("Tap a segment");
     }
 
+    [Fact]
+    public async Task The_ring_of_a_segment_is_chosen_and_stays_in_hand_while_one_types_and_looks_elsewhere()
+    {
+        await using OpenPage open = await Start();
+        await open.Page.GetByRole(AriaRole.Link, new() { Name = "Rings", Exact = true }).ClickAsync();
+        await Canvas(open).FocusAsync();
+        await open.Page.Keyboard.PressAsync("[");
+        await open.Page.Keyboard.PressAsync("[");
+        await Expect(open.Page.Locator("#ring-heading")).ToHaveTextAsync("Lip");
+        await Expect(open.Page.Locator(".picked h3")).ToContainTextAsync("Lip, segment 1 of 24");
+        string? before = await Canvas(open).GetAttributeAsync("data-version");
+        await open.Field("segments").FillAsync("30");
+        await Expect(Canvas(open)).Not.ToHaveAttributeAsync("data-version", before!);
+        await Expect(open.Page.Locator(".picked h3")).ToContainTextAsync("Lip, segment 1 of 30");
+        await Expect(open.Field("segments")).ToBeFocusedAsync();
+        string? seen = await Canvas(open).GetAttributeAsync("data-version");
+        await View(open, "Side");
+        await Expect(Canvas(open)).ToBeHiddenAsync();
+        await open.Undo.ClickAsync();
+        await Expect(open.Field("segments")).ToHaveValueAsync("24");
+        Assert.Equal(seen, await Canvas(open).GetAttributeAsync("data-version"));
+        await View(open, "Solid");
+        await Expect(open.Page.Locator(".picked h3")).ToContainTextAsync("Lip, segment 1 of 24");
+    }
+
+    private static Task View(OpenPage open, string name) => open.Page.Locator(".stage-views").GetByText(name, new() { Exact = true }).ClickAsync();
+
     [Theory]
     [InlineData("PulledApart")]
     [InlineData("OneRing")]
@@ -116,7 +142,7 @@ public class ViewerTests(BrowserFixture fixture)
     public async Task Without_three_dimensions_there_are_flat_pictures_and_a_sentence()
     {
         const string NoWebGl = "const own = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...rest) { return kind.startsWith('webgl') ? null : own.call(this, kind, ...rest); };";
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, await Address(), 700, 600, script: NoWebGl);
+        await using OpenPage open = await Bowl(820, 900, script: NoWebGl);
         await Expect(open.Page.Locator(".viewer-note")).ToContainTextAsync("these are the flat pictures");
         ILocator pictures = open.Page.Locator(".viewer-flat img");
         await Expect(pictures).ToHaveCountAsync(2);
@@ -134,7 +160,7 @@ public class ViewerTests(BrowserFixture fixture)
     [InlineData(390, ColorScheme.Light)]
     public async Task Nothing_overflows_and_no_rule_of_access_is_broken_seriously(int width, ColorScheme scheme)
     {
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, await Address(), width, 500, scheme);
+        await using OpenPage open = await Bowl(width, 900, scheme);
         await Canvas(open).WaitForAsync();
         Assert.True(await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width);
         Assert.Empty((await open.Page.Locator(".viewer").RunAxe()).Violations.Where(v => v.Impact is "serious" or "critical").Select(v => v.Id));
@@ -144,18 +170,23 @@ public class ViewerTests(BrowserFixture fixture)
     public async Task A_version_that_nobody_looks_at_is_answered_with_a_sentence()
     {
         using var client = new HttpClient();
-        using HttpResponseMessage answer = await client.GetAsync(new Uri((await fixture.App).Address, "/viewer/none/fine.bin"), TestContext.Current.CancellationToken);
+        using HttpResponseMessage answer = await client.GetAsync(new Uri((await app.App).Address, "/viewer/none/fine.bin"), TestContext.Current.CancellationToken);
         Assert.Equal(System.Net.HttpStatusCode.NotFound, answer.StatusCode);
         Assert.Contains("no longer kept", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     private static ILocator Canvas(OpenPage open) => open.Page.Locator(".viewer-canvas");
 
-    private async Task<Uri> Address() => new((await fixture.App).Address, "/viewer?example=feature-bowl");
+    private async Task<OpenPage> Bowl(int width, int height, ColorScheme scheme = ColorScheme.Light, string? script = null)
+    {
+        OpenPage open = await OpenPage.Open(await fixture.Browser, (await app.App).Address, width, height, scheme, script);
+        await open.StartOver("Bowl with a band");
+        return open;
+    }
 
     private async Task<OpenPage> Start()
     {
-        OpenPage open = await OpenPage.Open(await fixture.Browser, await Address(), 500, 500);
+        OpenPage open = await Bowl(820, 700);
         await open.Page.Locator(".viewer-canvas[data-calls]").WaitForAsync(new() { Timeout = 60_000 });
         await open.Page.EvaluateAsync(Helpers);
         return open;

@@ -14,13 +14,14 @@ public sealed class WidthTests(BrowserFixture fixture) : IDisposable
     public async Task Nothing_overflows_and_every_target_is_large_enough_for_a_finger()
     {
         using AppProcess app = await AppProcess.Start(_data.Path);
-        foreach (int width in (int[])[1440, 820, 390])
+        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
+        await open.StartOver("Bowl with a band");
+        foreach (string path in Pages)
         {
-            await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address, width);
-            await open.StartOver("Bowl with a band");
-            foreach (string path in Pages)
+            await open.At(path);
+            foreach (int width in (int[])[1440, 820, 390])
             {
-                await open.At(path);
+                await open.Page.SetViewportSizeAsync(width, 900);
                 int wide = await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth");
                 Assert.True(wide <= width, string.Create(CultureInfo.InvariantCulture, $"{path} is {wide} px wide on {width} px."));
                 string[] small = await open.Page.Locator(".page button, .page .quiet, .page .chip, .page .check, .page input[type=text], .page select, .page summary, .tabs a, .stations a").EvaluateAllAsync<string[]>(

@@ -36,6 +36,8 @@ public static class ShopLearning
                 LossWorth = belief.Loss.LostWorth + belief.Loss.GoodWorth,
                 MinutesPerCut = belief.Cutting.MinutesPerPiece,
                 MinutesPerFace = belief.Sanding.MinutesPerPiece,
+                CutsWorth = belief.Cutting.PriorWorth + belief.Cutting.Timed,
+                FacesWorth = belief.Sanding.PriorWorth + belief.Sanding.Timed,
                 Basis = string.Create(CultureInfo.InvariantCulture, $"{runs} run{(runs == 1 ? "" : "s")}: {belief.Angle.Evidence.Wedges} wedges measured, {belief.Loss.Sawn} sawn, {belief.Cutting.Timed} cuts and {belief.Sanding.Timed} faces timed"),
             },
         };

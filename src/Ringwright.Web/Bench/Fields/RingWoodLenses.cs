@@ -1,4 +1,3 @@
-using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Web.Bench.Fields;

@@ -2,8 +2,6 @@ using Ringwright.Core.Measures;
 using Ringwright.Core.Patterns.Reports;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Timber;
-using Ringwright.Web.Bench;
-using Ringwright.Web.Bench.Edits;
 using Ringwright.Web.Bench.Fields;
 using Ringwright.Web.Drawing;
 
@@ -49,7 +47,7 @@ public partial class RingWoods
     private static string Counts(SegmentedRing ring) => string.Join(", ", WoodCounts.Of([ring.Woods]).InAll.Select(c => $"{c.Wood} {c.Pieces}"));
 
     // A wood that is not there yet shows best that one was added.
-    private string Fresh(IEnumerable<string> woods) => Wood.All.Select(w => w.Name).FirstOrDefault(name => !woods.Contains(name, StringComparer.OrdinalIgnoreCase)) ?? Wood.All[0].Name;
+    private static string Fresh(IEnumerable<string> woods) => Wood.All.Select(w => w.Name).FirstOrDefault(name => !woods.Contains(name, StringComparer.OrdinalIgnoreCase)) ?? Wood.All[0].Name;
 
     private void Add() => Each(ring => ring switch
     {

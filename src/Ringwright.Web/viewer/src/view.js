@@ -94,7 +94,7 @@ export class PieceView {
     // What is in hand stays in hand, and the page hears what it is in the new plan.
     const part = this.stage.solid.partAt(held.ring, held.segment);
     if (again) this.mark(part);
-    else this.take(part);
+    else this.take(part, false);
   }
 
   // Colours of the page, as it is now.
@@ -141,12 +141,12 @@ export class PieceView {
     for (const image of box.querySelectorAll('img')) if (!image.getAttribute('src') && image.dataset.src) image.src = image.dataset.src;
   }
 
-  /** Takes a segment in hand, −1 for none, and tells the page. */
-  take(part) {
+  /** Takes a segment in hand, −1 for none, and tells the page, also whether a person did it or it only stayed in hand in a new plan. */
+  take(part, byHand = true) {
     this.mark(part);
     const { ring, segment } = this.place ?? { ring: -1, segment: -1 };
     const planned = ring < 0 ? -1 : this.stage.solid.packet.rings[ring].planned;
-    this.owner.invokeMethodAsync('Picked', this.shown, planned, segment);
+    this.owner.invokeMethodAsync('Picked', this.shown, planned, segment, byHand);
   }
 
   mark(part) {

@@ -49,7 +49,9 @@
     const comeBack = async () => {
       while (away) {
         if (await answers()) {
-          const known = await Blazor.reconnect().catch(() => false);
+          // A reconnect that gets no word is as good as none: all that was typed is on the server, so the page may open anew.
+          const silence = new Promise((done) => setTimeout(() => done(false), 4000));
+          const known = await Promise.race([Blazor.reconnect().catch(() => false), silence]);
           if (!known && away) location.reload();
           return;
         }
