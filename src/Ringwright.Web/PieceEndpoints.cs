@@ -59,14 +59,7 @@ internal static class PieceEndpoints
         return Results.File(PiecePaper.JobPacket(sheet, PrintQuery.On(sheet) with { Ring = ring, Sheets = null }, Today), Pdf);
     }
 
-    private static string PictureType(string name) => Path.GetExtension(name) switch
-    {
-        ".svg" => "image/svg+xml",
-        ".png" => "image/png",
-        _ => Pdf,
-    };
-
-    /// <summary>What cannot be had is answered with its sentence.</summary>
+    /// <summary>Answers what cannot be made with the sentence that says why.</summary>
     public static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         try
@@ -78,4 +71,11 @@ internal static class PieceEndpoints
             return Results.Text(e.Message, statusCode: StatusCodes.Status422UnprocessableEntity);
         }
     }
+
+    private static string PictureType(string name) => Path.GetExtension(name) switch
+    {
+        ".svg" => "image/svg+xml",
+        ".png" => "image/png",
+        _ => Pdf,
+    };
 }

@@ -10,7 +10,7 @@ public partial class PrintPage
     /// <summary>Its address.</summary>
     public const string Address = "/print";
 
-    private static readonly ImmutableArray<(string Value, string Label)> Papers = [("", "As usual"), ("a4", "A4"), ("letter", "Letter")];
+    private ImmutableArray<(string Value, string Label)> Papers => [("", $"As usual: {(Query with { Paper = null }).PaperFor(Sheet).Name}"), ("a4", "A4"), ("letter", "Letter")];
 
     private PrintQuery Query => PrintQuery.On(Sheet);
 

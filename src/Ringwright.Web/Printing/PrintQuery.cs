@@ -1,5 +1,4 @@
 using Ringwright.Core;
-using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Labels;

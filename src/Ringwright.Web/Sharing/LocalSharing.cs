@@ -11,7 +11,7 @@ namespace Ringwright.Web.Sharing;
 /// Whether and how the app is shared on the local network: off at every start, and then with a code for each device. Thread-safe;
 /// <see cref="Changed"/> is raised outside the lock.
 /// </summary>
-internal sealed class LocalSharing(SharedEndpoints endpoints, IServer server, TimeProvider clock)
+internal sealed class LocalSharing(SharedEndpoints endpoints, IServer server, TimeProvider clock) : IDisposable
 {
     private const int PortsToTry = 50;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
@@ -154,6 +154,13 @@ internal sealed class LocalSharing(SharedEndpoints endpoints, IServer server, Ti
     {
         lock (_lock) _devices.Remove(id);
         Changed?.Invoke();
+    }
+
+    /// <summary>Lets every device go.</summary>
+    public void Dispose()
+    {
+        foreach (Device device in Devices) device.Dispose();
+        _turning.Dispose();
     }
 
     // The own port where it is free there too, so that there is one number to remember.

@@ -33,7 +33,9 @@ internal static class ShareLimits
 
     // Sheets and solids are drawn anew for each request; one device must not keep all processors busy with them.
     private static RateLimitPartition<object> Drawing(HttpContext context) =>
-        context.Device() is { } device && context.Request.Path.StartsWithSegments(PieceEndpoints.Files) ? RateLimitPartition.GetConcurrencyLimiter<object>(device.Id, _ => new() { PermitLimit = 1, QueueLimit = 8 }) : None;
+        context.Device() is { } device && IsDrawn(context.Request.Path) ? RateLimitPartition.GetConcurrencyLimiter<object>(device.Id, _ => new() { PermitLimit = 1, QueueLimit = 8 }) : None;
+
+    private static bool IsDrawn(PathString path) => path.StartsWithSegments(PieceEndpoints.Files) || path.Value!.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase);
 
     private static RateLimitPartition<object> Window(IPAddress key, int permits) =>
         RateLimitPartition.GetFixedWindowLimiter<object>(key, _ => new() { PermitLimit = permits, Window = Minute });

@@ -22,9 +22,9 @@ internal sealed partial class AppProcess : IDisposable
     public int Port => Address.Port;
 
     /// <summary>Starts the app and waits for the line with its address. Port 0 is any free one.</summary>
-    public static async Task<AppProcess> Start(string dataFolder, int port = 0)
+    public static async Task<AppProcess> Start(string dataFolder, int port = 0, params string[] more)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.GetFullPath(AppPath), "--no-browser", "--port", port.ToString(CultureInfo.InvariantCulture)])
+        var start = new ProcessStartInfo("dotnet", [Path.GetFullPath(AppPath), "--no-browser", "--port", port.ToString(CultureInfo.InvariantCulture), .. more])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -5,7 +5,7 @@ namespace Ringwright.Web.Tests.Browser;
 /// <summary>Desk, tablet and phone: nothing overflows, every target is large enough for a finger.</summary>
 public sealed class WidthTests(BrowserFixture fixture) : IDisposable
 {
-    private static readonly string[] Pages = ["/shape/outline", "/shape/rings", "/shape/pattern", "/timber", "/saw", "/fit", "/glue", "/lathe", "/pieces"];
+    private static readonly string[] Pages = ["/shape/outline", "/shape/rings", "/shape/pattern", "/timber", "/saw", "/fit", "/glue", "/lathe", "/pieces", "/print", "/sharing"];
     private readonly TemporaryFolder _data = new();
 
     public void Dispose() => _data.Dispose();

@@ -1,6 +1,4 @@
 using System.Net;
-using Microsoft.AspNetCore.Builder;
-using Microsoft.Extensions.DependencyInjection;
 using Ringwright.Web.Sharing;
 
 namespace Ringwright.Web.Tests.Sharing;
@@ -8,25 +6,25 @@ namespace Ringwright.Web.Tests.Sharing;
 /// <summary>The app, shared at another address of this same machine, so that nothing leaves it.</summary>
 internal sealed class SharedApp : IAsyncDisposable
 {
-    private readonly TemporaryFolder _data = new();
-    private readonly WebApplication _app;
+    private readonly RunningApp _app = new();
 
-    private SharedApp() => _app = WebServer.Build(0, _data.Path);
+    private SharedApp()
+    {
+    }
 
-    public Uri Own { get; private set; } = null!;
+    public Uri Own => _app.Address;
 
     public Uri Shared => Sharing.Address!;
 
-    public LocalSharing Sharing => _app.Services.GetRequiredService<LocalSharing>();
+    public LocalSharing Sharing => _app.Service<LocalSharing>();
 
-    public Web.Bench.Workbench Bench => _app.Services.GetRequiredService<Web.Bench.Workbench>();
+    public Web.Bench.Workbench Bench => _app.Service<Web.Bench.Workbench>();
 
     public static async Task<SharedApp> Start(bool share = true)
     {
         Assert.SkipUnless(OperatingSystem.IsLinux() || OperatingSystem.IsWindows(), "Only 127.0.0.1 of the loopback addresses is usual on this system.");
         var app = new SharedApp();
-        await app._app.StartAsync(TestContext.Current.CancellationToken);
-        app.Own = new(app._app.Urls.First());
+        await app._app.InitializeAsync();
         if (share) await app.Sharing.Start(IPAddress.Parse("127.0.0.2"));
         return app;
     }
@@ -35,9 +33,5 @@ internal sealed class SharedApp : IAsyncDisposable
     /// <param name="from">The device's address.</param>
     public OtherDevice Device(string from = "127.0.0.3") => new(Shared, IPAddress.Parse(from));
 
-    public async ValueTask DisposeAsync()
-    {
-        await _app.DisposeAsync();
-        _data.Dispose();
-    }
+    public ValueTask DisposeAsync() => _app.DisposeAsync();
 }
