@@ -1,12 +1,15 @@
 using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
+using Ringwright.Core.Boards;
+using Ringwright.Stock.Boards;
 using Ringwright.Web.Bench;
 using Ringwright.Web.Frame;
 using Ringwright.Web.Library;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
 using Ringwright.Web.Stage;
+using Ringwright.Web.Stations;
 using Ringwright.Web.Viewing;
 
 namespace Ringwright.Web;
@@ -59,6 +62,8 @@ internal static class WebServer
         services.AddScoped<StageLook>();
         services.AddScoped<Painter>();
         services.AddSingleton<ViewerStore>();
+        services.AddSingleton<IBoardPlanner>(_ => new BoardPlanner());
+        services.AddSingleton<RackDesk>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }
@@ -72,6 +77,7 @@ internal static class WebServer
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapPieces();
+        app.MapDeskFiles();
         app.MapViewer();
         // Our own headers say who may frame the page.
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
