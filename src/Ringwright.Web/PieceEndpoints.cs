@@ -1,47 +1,46 @@
 using System.Text;
+using Ringwright.Core;
 using Ringwright.Core.Documents;
-using Ringwright.Core.Measures;
-using Ringwright.Paper.JobSheets;
+using Ringwright.Paper;
 using Ringwright.Web.Bench;
-using PaperSize = Ringwright.Paper.Sheets.PaperSize;
+using Ringwright.Web.Printing;
+using Ringwright.Web.Sharing;
 
 namespace Ringwright.Web;
 
-/// <summary>The files that can be had of the piece on the bench.</summary>
+/// <summary>Papers and files that can be had of the piece on the bench.</summary>
 internal static class PieceEndpoints
 {
     public const string CopyPath = "/pieces/current.json";
-    public const string JobSheetPath = "/pieces/current/job-sheet.pdf";
+    public const string JobSheetPath = Files + "/job-sheet.pdf";
+
+    /// <summary>Where they all are.</summary>
+    public const string Files = "/pieces/current";
+
+    private const string Pdf = "application/pdf", Zip = "application/zip";
+
+    private static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
 
     public static void MapPieces(this WebApplication app)
     {
-        app.MapGet(CopyPath, (Workbench bench) =>
-        {
-            Sheet sheet = bench.Now;
-            return Results.File(Encoding.UTF8.GetBytes(DocumentJson.Write(sheet.Good.Piece)), "application/json", FileName(sheet, ".json"));
-        });
-        app.MapGet(JobSheetPath, (Workbench bench) =>
-        {
-            Sheet sheet = bench.Now;
-            using var pdf = new MemoryStream();
-            JobSheet.WritePdf(sheet.Good, sheet.Style, PaperFor(sheet), DateOnly.FromDateTime(DateTime.Now), pdf);
-            return Results.File(pdf.ToArray(), "application/pdf");
-        });
-        app.MapGet("/rings/{name}", RingSheets);
+        app.MapGet(CopyPath, (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(DocumentJson.Write(bench.Now.Good.Piece)), "application/json", FileName(bench.Now, ".json")));
+        RouteGroupBuilder files = app.MapGroup(Files).AddEndpointFilter(InOneSentence);
+        files.MapGet("/job-sheet.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.JobPacket(bench.Now, query, Today), Pdf));
+        files.MapGet("/templates.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Templates(bench.Now, query, Today), Pdf));
+        files.MapGet("/labels.pdf", (Workbench bench, LocalSharing sharing, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Stickers(bench.Now, query, Today, sharing.Address), Pdf));
+        files.MapGet("/views/{name}", (string name, int? wedge, Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.View(bench.Now, name, query, wedge ?? 1, Today), PictureType(name)));
+        foreach (string ending in (string[])[".svg", ".dxf"])
+            files.MapGet($"/templates{ending}.zip", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PieceFiles.Templates(bench.Now, query, ending), Zip, FileName(bench.Now, $".templates{ending}.zip")));
+        foreach (string ending in (string[])[".stl", ".3mf"])
+            files.MapGet($"/gauges{ending}.zip", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PieceFiles.Gauges(bench.Now, query, ending), Zip, FileName(bench.Now, $".gauges{ending}.zip")));
+        foreach ((string ending, string type) in ((string, string)[])[(".glb", "model/gltf-binary"), (".stl", "model/stl"), (".3mf", "model/3mf")])
+            files.MapGet($"/solid{ending}", (Workbench bench) => Results.File(PieceFiles.Solid(bench.Now, ending), type, FileName(bench.Now, ending)));
+        files.MapGet("/figures.xlsx", async (Workbench bench) => Results.File(await PieceFiles.Figures(bench.Now), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", FileName(bench.Now, ".figures.xlsx")));
+        files.MapGet("/cut-list.csv", (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(CutListCsv.Write(bench.Now.Good, bench.Now.Style)), "text/csv", FileName(bench.Now, ".cut-list.csv")));
+        files.MapGet("/plan.json", (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(PlanJson.Write(bench.Now.Good, bench.Now.Style)), "application/json", FileName(bench.Now, ".plan.json")));
+        // Where the code on a label leads: the sheets of one ring.
+        app.MapGet("/rings/{name}/job-sheet.pdf", RingSheets).AddEndpointFilter(InOneSentence);
     }
-
-    // Where the code on a label leads: the sheets of one ring.
-    private static IResult RingSheets(string name, Workbench bench)
-    {
-        Sheet sheet = bench.Now;
-        if (!sheet.Good.Rings.Any(r => r.Ring.Name == name)) return Results.Text($"There is no ring “{name}” in the piece on the bench, {sheet.Good.Piece.Name}.", statusCode: StatusCodes.Status404NotFound);
-        var options = new PacketOptions(sheet.Style, PaperFor(sheet), DateOnly.FromDateTime(DateTime.Now)) { Ring = name };
-        using var pdf = new MemoryStream();
-        JobSheet.WritePdf(sheet.Good, options, pdf);
-        return Results.File(pdf.ToArray(), "application/pdf");
-    }
-
-    private static PaperSize PaperFor(Sheet sheet) => sheet.Style.Unit == LengthUnit.Inch ? PaperSize.Letter : PaperSize.A4;
 
     /// <summary>The piece's name as a file name: letters and digits, the rest as dashes.</summary>
     public static string FileName(Sheet sheet, string ending)
@@ -49,5 +48,33 @@ internal static class PieceEndpoints
         string name = string.Concat(sheet.Good.Piece.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
         string joined = string.Join('-', name.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return (joined.Length == 0 ? "piece" : joined) + ending;
+    }
+
+    /// <summary>The sheets of one ring.</summary>
+    public static IResult RingSheets(string name, Workbench bench)
+    {
+        Sheet sheet = bench.Now;
+        // A slash in a name stays escaped on its way here.
+        string ring = sheet.Good.Rings.Any(r => r.Ring.Name == name) ? name : Uri.UnescapeDataString(name);
+        return Results.File(PiecePaper.JobPacket(sheet, PrintQuery.On(sheet) with { Ring = ring, Sheets = null }, Today), Pdf);
+    }
+
+    private static string PictureType(string name) => Path.GetExtension(name) switch
+    {
+        ".svg" => "image/svg+xml",
+        ".png" => "image/png",
+        _ => Pdf,
+    };
+
+    private static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    {
+        try
+        {
+            return await next(context);
+        }
+        catch (Exception e) when (e is BadInputException or LayoutException)
+        {
+            return Results.Text(e.Message, statusCode: StatusCodes.Status422UnprocessableEntity);
+        }
     }
 }

@@ -1,6 +1,7 @@
 using Ringwright.Core;
 using Ringwright.Store;
 using Ringwright.Web;
+using Ringwright.Web.Sharing;
 
 try
 {
@@ -8,7 +9,11 @@ try
     WebApplication app = WebServer.Build(options.FreePort(), UserFolder.Usual());
     await app.StartAsync();
     string address = app.Urls.First();
-    Console.WriteLine($"Ringwright is open at {address} (this machine only). Ctrl+C ends it.");
+    LocalSharing sharing = app.Services.GetRequiredService<LocalSharing>();
+    if (options.Share) await sharing.Start(options.ShareAt);
+    Console.WriteLine($"Ringwright is open at {address} ({(sharing.IsOn ? "this machine" : "this machine only")}). Ctrl+C ends it.");
+    if (sharing is { Address: { } shared, Code: { } code })
+        Console.WriteLine($"It is shared at {shared.GetLeftPart(UriPartial.Authority)}: type {code.Spoken} there, until {code.Until.ToLocalTime():HH:mm}. Not encrypted: only on a network you trust. More at {address}{SharingPage.Path}");
     if (options.OpenBrowser) Browser.Open(address);
     await app.WaitForShutdownAsync();
     return 0;

@@ -10,10 +10,18 @@ namespace Ringwright.Web;
 /// <param name="OpenBrowser">Whether to open the page in the user's browser.</param>
 internal sealed record StartOptions(int? Port, bool OpenBrowser)
 {
+    private const string Known = "--port N, --no-browser and --share [ADDRESS] are known";
+
+    /// <summary>Whether to share on the local network at once.</summary>
+    public bool Share { get; init; }
+
+    /// <summary>The one address to share at; null for all by which the local network reaches this machine.</summary>
+    public IPAddress? ShareAt { get; init; }
+
     private const int UsualPort = 5177;
     private const int PortsToTry = 50;
 
-    /// <summary>Reads <c>--port N</c> and <c>--no-browser</c>.</summary>
+    /// <summary>Reads <c>--port N</c>, <c>--no-browser</c> and <c>--share [ADDRESS]</c>.</summary>
     /// <exception cref="BadInputException">Anything else.</exception>
     public static StartOptions Read(string[] args)
     {
@@ -24,7 +32,8 @@ internal sealed record StartOptions(int? Port, bool OpenBrowser)
             {
                 "--no-browser" => options with { OpenBrowser = false },
                 "--port" => options with { Port = ReadPort(i + 1 < args.Length ? args[++i] : "") },
-                _ => throw new BadInputException("command line", $"“{args[i]}” is unknown", "--port N and --no-browser are known"),
+                "--share" => options with { Share = true, ShareAt = i + 1 < args.Length && !args[i + 1].StartsWith("--", StringComparison.Ordinal) ? ReadAddress(args[++i]) : null },
+                _ => throw new BadInputException("command line", $"“{args[i]}” is unknown", Known),
             };
         }
 
@@ -46,6 +55,12 @@ internal sealed record StartOptions(int? Port, bool OpenBrowser)
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int port) && port <= IPEndPoint.MaxPort
             ? port
             : throw new BadInputException("--port", $"“{text}” is no port", "a number from 0 (any free port) to 65535 is needed");
+
+    // Four numbers: the parser alone would also take "5" for an address.
+    private static IPAddress ReadAddress(string text) =>
+        text.Count(c => c == '.') == 3 && IPAddress.TryParse(text, out IPAddress? address) && address.AddressFamily == AddressFamily.InterNetwork && !address.Equals(IPAddress.Any) && !address.Equals(IPAddress.Loopback)
+            ? address
+            : throw new BadInputException("--share", $"“{text}” is no address to share at", "an IPv4 address of this machine on your network is needed, such as 192.168.1.20, or none for all of them");
 
     private static bool IsFree(int port)
     {

@@ -14,7 +14,7 @@ public sealed class JobSheetTests : IDisposable
         await using WebApplication app = WebServer.Build(0, _data.Path);
         await app.StartAsync(TestContext.Current.CancellationToken);
         using var client = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
-        string page = await client.GetStringAsync("/", TestContext.Current.CancellationToken);
+        string page = await client.GetStringAsync("/print", TestContext.Current.CancellationToken);
         Assert.Contains(PieceEndpoints.JobSheetPath, page, StringComparison.Ordinal);
         byte[] pdf = await client.GetByteArrayAsync(PieceEndpoints.JobSheetPath, TestContext.Current.CancellationToken);
         Assert.Equal("%PDF"u8.ToArray(), pdf[..4]);

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
@@ -50,7 +51,7 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         MeasureStyle style = settings.Style(piece.Units);
-        FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, i + 1, style.Unit))];
+        FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), style.Unit))];
         FitDiagnosis diagnosis = FitDiagnosis.Of(DiagnosedRing.Of(ring, plan.Shop.Sled), readings);
         if (settings.Json) JsonOut.Write(console, json => DiagnosisJson.Write(json, diagnosis, readings, style));
         else DiagnosisText.Write(console, diagnosis, readings, style);

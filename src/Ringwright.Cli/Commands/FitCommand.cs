@@ -103,20 +103,9 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
             ["", "mean", "spread"], ["simulated", Angle(forecast.ClosingMean), Angle(forecast.ClosingSd)],
             ["closed form", Angle(forecast.Expected.Mean), Angle(forecast.Expected.Sd)]], 1, 2);
         AlignedText.Heading(console, "What is worth improving");
-        AlignedText.Write(console, forecast.Causes.Select(c => (string[])[Word(c.Cause, ring.Stave is not null), $"{Share(c.Share)} of the closing error's variance", $"half the rings gape at most {Fine(c.MedianGapWithout)} without it, {Fine(c.MedianGap)} with it"]), 1);
+        AlignedText.Write(console, forecast.Causes.Select(c => (string[])[ErrorCauseWords.Of(c.Cause, ring.Stave is not null), $"{Share(c.Share)} of the closing error's variance", $"half the rings gape at most {Fine(c.MedianGapWithout)} without it, {Fine(c.MedianGap)} with it"]), 1);
         if (forecast.Unsettled > 0) console.WriteLine($"  {forecast.Unsettled.ToString(CultureInfo.InvariantCulture)} rings did not settle in the dry fit; they are counted as gaping.");
     }
-
-    private static string Word(ErrorCause cause, bool staves) => cause switch
-    {
-        ErrorCause.Setting => staves ? "setting mitre and tilt" : "setting the fences",
-        ErrorCause.CutToCut => "cut to cut",
-        ErrorCause.Bias => "constant error",
-        ErrorCause.Sanding => "uneven sanding",
-        ErrorCause.Stop => "length at the stop",
-        ErrorCause.Kerf => "width of the kerf",
-        _ => "lean of the blade",
-    };
 
     private static void Write(Utf8JsonWriter json, FitForecast forecast, double gap)
     {

@@ -7,6 +7,7 @@ using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Turning;
 using Ringwright.Paper.Solids;
+using Ringwright.Paper.Templates;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -56,7 +57,7 @@ internal sealed class GaugesCommand(IAnsiConsole console) : Command<GaugesComman
 
     private static string Written(Settings settings, string format, GaugeShape gauge, GaugeSolid solid)
     {
-        string path = $"{Path.Combine(settings.Out!, Path.GetFileNameWithoutExtension(settings.File))}.{TemplateFiles.FileName(gauge.Name)}.{format}";
+        string path = $"{Path.Combine(settings.Out!, Path.GetFileNameWithoutExtension(settings.File))}.{TemplateNames.Part(gauge.Name)}.{format}";
         SafeFile.Write(path, format == "stl" ? StlWriter.Write(solid.Positions(), solid.Triangles.AsSpan()) : ThreeMfWriter.Write(gauge.Name, solid.Positions(), solid.Triangles));
         return path;
     }

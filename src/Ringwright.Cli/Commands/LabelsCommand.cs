@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
@@ -46,33 +45,9 @@ internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsComman
         [Description("Address of the app on your network, such as http://192.168.1.20:5080: the codes then open the ring's job sheet. Otherwise they name ring and piece.")]
         public string? Link { get; init; }
 
-        public LabelGrid ReadGrid(LengthUnit unit)
-        {
-            LabelGrid grid = LabelGrid.Plain;
-            if (Grid is not null)
-            {
-                string[] both = Grid.ToLowerInvariant().Split('x', StringSplitOptions.TrimEntries);
-                if (both.Length != 2 || !int.TryParse(both[0], NumberStyles.None, CultureInfo.InvariantCulture, out int columns) || !int.TryParse(both[1], NumberStyles.None, CultureInfo.InvariantCulture, out int rows))
-                    throw new BadInputException("--grid", $"“{Grid}” is no grid", "stickers across and down are needed, such as 3x7");
-                grid = grid with { Columns = columns, Rows = rows };
-            }
-
-            if (Margins is not null) grid = grid with { MarginAcross = Pair("--margins", Margins, unit).Across, MarginDown = Pair("--margins", Margins, unit).Down };
-            if (Gaps is not null) grid = grid with { GapAcross = Pair("--gaps", Gaps, unit).Across, GapDown = Pair("--gaps", Gaps, unit).Down };
-            return grid;
-        }
-
         public Uri? ReadLink() => Link is null ? null : Uri.TryCreate(Link, UriKind.Absolute, out Uri? link) && (link.Scheme is "http" or "https")
             ? link
             : throw new BadInputException("--link", $"“{Link}” is no address", "one such as http://192.168.1.20:5080 is needed");
-
-        private static (double Across, double Down) Pair(string option, string text, LengthUnit unit)
-        {
-            const string Right = "two lengths are needed, across and down, such as 10 mm,12 mm";
-            string[] both = text.Split(',', StringSplitOptions.TrimEntries);
-            if (both.Length != 2) throw new BadInputException(option, $"“{text}” is not two lengths", Right);
-            return (TypedText.Length(option, both[0], unit, Right).Millimetres, TypedText.Length(option, both[1], unit, Right).Millimetres);
-        }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -83,7 +58,7 @@ internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsComman
         MeasureStyle style = settings.Style(plan.Piece.Units);
         PaperSize paper = settings.PaperFor(plan.Piece.Units);
         Label[] labels = [.. Label.Of(plan, style, link)];
-        IReadOnlyList<Drawing> pages = LabelSheets.Pages(labels, settings.ReadGrid(style.Unit), paper, settings.Skip, settings.Outlines, settings.PrintCorrection());
+        IReadOnlyList<Drawing> pages = LabelSheets.Pages(labels, LabelGrid.Read(settings.Grid, settings.Margins, settings.Gaps, style.Unit, "--"), paper, settings.Skip, settings.Outlines, settings.PrintCorrection());
         using var stream = new MemoryStream();
         PdfWriter.Write(pages, new($"{plan.Piece.Name}: labels", $"{labels.Length} stickers", DateOnly.FromDateTime(DateTime.Now)), stream);
         SafeFile.Write(settings.Out, stream.ToArray());

@@ -12,7 +12,7 @@ internal static class MeasuredText
     /// <summary>Prints the verdict, every joint, and what the fences ask for.</summary>
     public static void Write(IAnsiConsole console, string name, MeasuredRing ring, double wanted, MeasureStyle style)
     {
-        console.WriteLine(Verdict(name, ring, wanted, style));
+        console.WriteLine(MeasuredVerdict.Of(name, ring.Fit, wanted).In(style));
         AlignedText.Heading(console, "Joints under a band, counter-clockwise");
         AlignedText.Write(console, Joints(ring, wanted, style), 0, 2, 3, 4, 5);
         AlignedText.Heading(console, "The ring");
@@ -26,7 +26,7 @@ internal static class MeasuredText
     public static void Write(Utf8JsonWriter json, string name, MeasuredRing ring, double wanted, MeasureStyle style)
     {
         DryFitResult fit = ring.Fit;
-        json.WriteString("says", Verdict(name, ring, wanted, style));
+        json.WriteString("says", MeasuredVerdict.Of(name, ring.Fit, wanted).In(style));
         json.WriteBoolean("settled", fit.Summary.Settled);
         json.WriteNumber("gap", wanted);
         json.WriteNumber("worstGap", fit.Summary.WorstGap);
@@ -43,20 +43,6 @@ internal static class MeasuredText
         json.WriteStartObject("diagnosis");
         DiagnosisJson.Write(json, ring.Diagnosis, ring.Readings, style);
         json.WriteEndObject();
-    }
-
-    private static string Verdict(string name, MeasuredRing ring, double wanted, MeasureStyle style)
-    {
-        DryFitSummary s = ring.Fit.Summary;
-        string Fine(double mm) => style.Print(mm, Quantity.FineLength);
-        if (!s.Settled) return $"{name}: the dry fit of these wedges did not settle; the numbers deserve no trust.";
-        string where = $"joint {(s.WorstJoint + 1).ToString(CultureInfo.InvariantCulture)}, at the {(s.WorstCorner is JointCorners.RimBottom or JointCorners.RimTop ? "rim" : "centre")}";
-        double gathered = ring.Fit.Gathered.Gap.Worst;
-        return gathered <= wanted && s.WorstGap <= wanted
-            ? $"{name}: these wedges close. Under a band no joint is open by more than {Fine(s.WorstGap)} ({where}), joint by joint the last by {Fine(gathered)}; at most {Fine(wanted)} is wanted."
-            : s.WorstGap <= wanted
-            ? $"{name}: these wedges close under a band, where no joint is open by more than {Fine(s.WorstGap)} ({where}); closed joint by joint the last stays open by {Fine(gathered)}, and at most {Fine(wanted)} is wanted."
-            : $"{name}: these wedges do not close. Under a band the widest joint is open by {Fine(s.WorstGap)} ({where}); at most {Fine(wanted)} is wanted.";
     }
 
     private static IEnumerable<string[]> Joints(MeasuredRing ring, double wanted, MeasureStyle style)

@@ -1,4 +1,3 @@
-using System.Text;
 using Ringwright.Core;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Output;
@@ -13,12 +12,11 @@ internal static class PictureFile
     public const string Help = "Also draw it into this file: .svg, .png or .pdf.";
 
     private const string Option = "--picture";
-    private const double DotsPerInch = 200;
 
     /// <summary>Refuses a name that ends with nothing it can write, before any work is done.</summary>
     public static void Check(string? path, string option = Option)
     {
-        if (path is not null && Extension(path) is not (".svg" or ".png" or ".pdf"))
+        if (path is not null && !PictureBytes.Endings.Contains(Extension(path)))
             throw new BadInputException(option, $"“{path}” is no picture that can be written", "a name that ends with .svg, .png or .pdf is needed");
     }
 
@@ -30,19 +28,10 @@ internal static class PictureFile
     /// <param name="json">Whether the answer is JSON, which a sentence would spoil.</param>
     public static void Write(IAnsiConsole console, string path, Drawing picture, string title, bool json)
     {
-        SafeFile.Write(path, Bytes(path, picture, title));
+        SafeFile.Write(path, PictureBytes.Of(picture, Extension(path), title, DateOnly.FromDateTime(DateTime.Now)));
         if (json) return;
         AlignedText.Heading(console, "Written");
         console.WriteLine("  " + path);
-    }
-
-    private static byte[] Bytes(string path, Drawing picture, string title)
-    {
-        if (Extension(path) == ".svg") return Encoding.UTF8.GetBytes(SvgWriter.Write(picture, title));
-        using var bytes = new MemoryStream();
-        if (Extension(path) == ".png") PngWriter.Write(picture, DotsPerInch, bytes);
-        else PdfWriter.Write([picture], new(title, "picture", DateOnly.FromDateTime(DateTime.Now)), bytes);
-        return bytes.ToArray();
     }
 
     private static string Extension(string path) => Path.GetExtension(path).ToLowerInvariant();

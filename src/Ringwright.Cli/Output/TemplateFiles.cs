@@ -23,21 +23,11 @@ internal sealed class TemplateFiles(Plan plan, PacketOptions options)
             yield break;
         }
 
-        HashSet<string> taken = new(StringComparer.OrdinalIgnoreCase);
-        foreach (Template template in templates)
+        foreach ((string name, Template template) in TemplateNames.Of(templates))
         {
-            string name = FileName(template.Name), path = $"{stem}.{name}.{format}";
-            for (int n = 2; !taken.Add(path); n++) path = $"{stem}.{name}-{n}.{format}";
+            string path = $"{stem}.{name}.{format}";
             SafeFile.Write(path, format == "svg" ? SvgWriter.Write(template.Drawing, $"{plan.Piece.Name}: {template.Name}") : DxfWriter.Write(template.Drawing));
             yield return path;
         }
-    }
-
-    /// <summary>A name as part of a file's: letters and digits, the rest as dashes, short enough for any file system.</summary>
-    public static string FileName(string name)
-    {
-        string words = string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' '));
-        string joined = string.Join('-', words.Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return joined.Length <= 80 ? joined : joined[..80];
     }
 }

@@ -12,7 +12,7 @@ namespace Ringwright.Paper.Labels;
 public sealed record Label(string Title, IReadOnlyList<string> Lines, string Code)
 {
     /// <summary>Path of a ring's job sheet in the app: behind the address of the machine that shares it.</summary>
-    public static string PathOf(string ring) => $"/rings/{Uri.EscapeDataString(ring)}";
+    public static string PathOf(string ring) => $"/rings/{Uri.EscapeDataString(ring)}/job-sheet.pdf";
 
     /// <summary>A sticker for each ring, and one for each wood of each batch of its wedges.</summary>
     /// <param name="plan">The plan.</param>

@@ -5,7 +5,7 @@ using Ringwright.Paper.Drawings;
 namespace Ringwright.Paper.Labels;
 
 /// <summary>A QR code (ISO/IEC 18004) as a drawing, its free border of four modules included.</summary>
-internal static class QrPicture
+public static class QrPicture
 {
     /// <summary>Draws a code.</summary>
     /// <param name="text">What it says.</param>

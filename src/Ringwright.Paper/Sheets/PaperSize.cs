@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ringwright.Core;
+using Ringwright.Core.Measures;
 
 namespace Ringwright.Paper.Sheets;
 
@@ -14,6 +15,16 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     /// <summary>US Letter (ANSI A), 8 1/2 x 11 in, upright.</summary>
     public static PaperSize Letter { get; } = new("Letter", 215.9, 279.4);
+
+    /// <summary>The paper of a name; without one, Letter for a piece in inches and A4 for others.</summary>
+    /// <exception cref="BadInputException">With <paramref name="where"/>: there is no such paper.</exception>
+    public static PaperSize Read(string? name, LengthUnit unit, string where) => name?.ToLowerInvariant() switch
+    {
+        null or "" => unit == LengthUnit.Inch ? Letter : A4,
+        "a4" => A4,
+        "letter" => Letter,
+        _ => throw new BadInputException(where, $"“{name}” is no paper here", "a4 or letter is needed"),
+    };
 
     /// <summary>The same paper with its long side level.</summary>
     public PaperSize Landscape() => Width >= Height ? this : this with { Width = Height, Height = Width };
@@ -60,6 +71,23 @@ public sealed record PrintCorrection
     /// <summary>The correction from what the 100 mm rulers measured on paper, mm.</summary>
     public static PrintCorrection FromMeasured(double across, double down) =>
         new(CheckRuler.Millimetres / across, CheckRuler.Millimetres / down);
+
+    /// <summary>
+    /// Reads two factors (<c>1.003,0.998</c>) or what the 100 mm rulers measured on paper (<c>99.7 mm,100.2 mm</c>), across first;
+    /// no correction from an empty text.
+    /// </summary>
+    /// <exception cref="BadInputException">With <paramref name="where"/>: it is neither.</exception>
+    public static PrintCorrection Read(string? text, string where)
+    {
+        const string Right = "two factors such as 1.003,0.998 or two lengths such as 99.7 mm,100.2 mm are needed, across the sheet first";
+        if (string.IsNullOrEmpty(text)) return None;
+        string[] both = text.Split(',', StringSplitOptions.TrimEntries);
+        if (both.Length != 2) throw new BadInputException(where, $"“{text}” is not two values", Right);
+        if (both.All(one => double.TryParse(one, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)))
+            return new(double.Parse(both[0], CultureInfo.InvariantCulture), double.Parse(both[1], CultureInfo.InvariantCulture));
+        double[] measured = [.. both.Select(one => Length.TryParse(one, LengthUnit.Millimetre, out Length length, out ParseError? error) ? length.Millimetres : throw new BadInputException(where, error.Sentence, Right))];
+        return measured.All(length => length > 0) ? FromMeasured(measured[0], measured[1]) : throw new BadInputException(where, "a ruler cannot measure nothing", Right);
+    }
 
     private static double Checked(double factor, string where) => Math.Abs(factor - 1) <= Most
         ? factor

@@ -28,7 +28,8 @@ internal static class IntegerMaster
         model.Minimize(cost);
         if (hint is not null)
             for (int j = 0; j < hint.Length; j++) model.AddHint(times[j], hint[j]);
-        var solver = new CpSolver { StringParameters = limit.Parameters };
+        // Probing takes longer here than it spares.
+        var solver = new CpSolver { StringParameters = limit.Parameters + ",cp_model_probing_level:0" };
         CpSolverStatus status;
         using (cancel.Register(solver.StopSearch)) status = solver.Solve(model);
         cancel.ThrowIfCancellationRequested();

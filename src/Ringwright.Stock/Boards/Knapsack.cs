@@ -6,6 +6,8 @@ namespace Ringwright.Stock.Boards;
 /// </summary>
 internal sealed class Knapsack
 {
+    private const long QuickNodes = 4_000;
+
     // A node takes about as long as two cells of the table.
     private const long FewestNodes = 2_000;
     private const long MostNodes = 200_000;
@@ -18,6 +20,7 @@ internal sealed class Knapsack
     private readonly long[] _values;
     private readonly int[] _limits;
     private readonly int[] _taken;
+    private readonly double[] _ratios;
     private int[] _best = [];
     private long _bestValue;
     private long _nodes;
@@ -30,10 +33,29 @@ internal sealed class Knapsack
         _values = new long[items.Length];
         _limits = new int[items.Length];
         _taken = new int[items.Length];
+        _ratios = new double[items.Length];
     }
 
     /// <summary>How many of each kind to take, at most <paramref name="limits"/>, within <paramref name="capacity"/>, and their worth.</summary>
     public (long Value, int[] Counts) Solve(long capacity, ReadOnlySpan<long> values, ReadOnlySpan<int> limits)
+    {
+        ReadOnlySpan<int> order = Begin(capacity, values, limits);
+        long cells = (capacity + 1) * order.Length;
+        _nodeLimit = cells > MostCells ? long.MaxValue : Math.Clamp(cells / 2, FewestNodes, MostNodes);
+        return Branch(order, 0, capacity, 0) ? (_bestValue, _best) : Table(order, (int)capacity);
+    }
+
+    /// <summary>The same within a short time: good, and perhaps not the most; says whether it is.</summary>
+    public (long Value, int[] Counts, bool IsMost) Quick(long capacity, ReadOnlySpan<long> values, ReadOnlySpan<int> limits)
+    {
+        ReadOnlySpan<int> order = Begin(capacity, values, limits);
+        _nodeLimit = QuickNodes;
+        bool most = Branch(order, 0, capacity, 0);
+        return (_bestValue, _best, most);
+    }
+
+    // The kinds that can be taken, the dearest for their length first.
+    private ReadOnlySpan<int> Begin(long capacity, ReadOnlySpan<long> values, ReadOnlySpan<int> limits)
     {
         int kinds = 0;
         for (int i = 0; i < _items.Length; i++)
@@ -43,20 +65,13 @@ internal sealed class Knapsack
             if (values[i] > 0 && limits[i] > 0 && _items[i].Start + _items[i].Length <= capacity) _order[kinds++] = i;
         }
 
-        Array.Sort(_order, 0, kinds, Comparer<int>.Create((a, b) =>
-        {
-            int dearer = ((double)_values[b] / _items[b].Length).CompareTo((double)_values[a] / _items[a].Length);
-            return dearer != 0 ? dearer : a.CompareTo(b);
-        }));
-        ReadOnlySpan<int> order = _order.AsSpan(0, kinds);
-        long cells = (capacity + 1) * kinds;
-        _nodeLimit = cells > MostCells ? long.MaxValue : Math.Clamp(cells / 2, FewestNodes, MostNodes);
+        for (int k = 0; k < kinds; k++) _ratios[k] = -(double)_values[_order[k]] / _items[_order[k]].Length;
+        Array.Sort(_ratios, _order, 0, kinds);
         _nodes = 0;
         _bestValue = 0;
         _best = new int[_items.Length];
         Array.Clear(_taken);
-        if (!Branch(order, 0, capacity, 0)) (_bestValue, _best) = Table(order, (int)capacity);
-        return (_bestValue, _best);
+        return _order.AsSpan(0, kinds);
     }
 
     // False when the limit was met.

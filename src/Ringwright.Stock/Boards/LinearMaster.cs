@@ -10,13 +10,22 @@ internal sealed class LinearMaster : IDisposable
     private readonly Constraint[] _wanted;
     private readonly Objective _objective;
 
-    public LinearMaster(int[] wanted)
+    public LinearMaster(int kinds)
     {
-        _wanted = [.. wanted.Select((count, i) => _solver.MakeConstraint(count, double.PositiveInfinity, $"w{i}"))];
+        _wanted = [.. Enumerable.Range(0, kinds).Select(i => _solver.MakeConstraint(0, double.PositiveInfinity, $"w{i}"))];
         _objective = _solver.Objective();
         // Without preprocessing the solver goes on from where it stood before the new patterns.
         if (!_solver.SetSolverSpecificParametersAsString("use_preprocessing:false")) throw new InvalidOperationException("GLOP does not know its parameter.");
         _objective.SetMinimization();
+    }
+
+    /// <summary>How many patterns it knows.</summary>
+    public int Count => _sticks.Count;
+
+    /// <summary>From now on these counts are to be covered; the solver goes on from where it stood.</summary>
+    public void Want(int[] wanted)
+    {
+        for (int i = 0; i < wanted.Length; i++) _wanted[i].SetLb(wanted[i]);
     }
 
     public void Add(Pattern pattern, long cost)

@@ -20,7 +20,7 @@ public sealed class StripOptimiser(double seconds = StripOptimiser.UsualSeconds)
         problem.Check();
         int[] kinds = [.. Enumerable.Range(0, problem.Items.Length).Where(i => problem.Items[i].Count > 0)];
         if (kinds.Length == 0) return new([], 0, 0);
-        var course = new StripCourse(Scaled(problem, kinds), seconds, progress, cancel);
+        using var course = new StripCourse(Scaled(problem, kinds), seconds, progress, cancel);
         course.Run();
         return new([.. course.Best.GroupBy(p => p).Select(g => new StripPattern(g.Key.Stock, Spread(g.Key.Counts, kinds, problem.Items.Length), g.Count()))], course.Cost, course.Bound);
     }

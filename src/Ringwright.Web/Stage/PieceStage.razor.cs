@@ -27,12 +27,13 @@ public partial class PieceStage
 
     private Plan Shown => Look.Trial ?? Sheet.Good;
 
-    private StageView View => Look.View ?? Suitable;
+    private StageView View => Look.View is { } chosen && (chosen != StageView.Work || HasWork) ? chosen : Suitable;
 
-    // A pattern is seen laid flat, an outline where its points are dragged; a piece of one ring from above; at the saw one sees one ring.
-    private StageView Suitable => Path == "shape/pattern" ? StageView.Flat
+    private bool HasWork => Station is Web.Bench.Station.Saw or Web.Bench.Station.Fit or Web.Bench.Station.Glue or Web.Bench.Station.Lathe;
+
+    // A pattern is seen laid flat, an outline where its points are dragged; a piece of one ring from above; at a machine one sees the work.
+    private StageView Suitable => HasWork ? StageView.Work : Path == "shape/pattern" ? StageView.Flat
         : Sheet.Good.Rings.Length == 1 && Sheet.Good.Piece.Shape is null ? StageView.Above
-        : Station is Web.Bench.Station.Saw or Web.Bench.Station.Fit ? StageView.Above
         : Path == "shape/outline" && Sheet.Good.Piece.Shape is not null ? StageView.Side : StageView.Solid;
 
     private bool IsShape => Station == Web.Bench.Station.Shape;

@@ -16,6 +16,9 @@ public enum StageView
 
     /// <summary>The outside laid flat.</summary>
     Flat,
+
+    /// <summary>What matters at the station: the wedge at the blade, the gaps, the glue-up, the wall.</summary>
+    Work,
 }
 
 /// <summary>How one window looks at the piece; not part of the work.</summary>

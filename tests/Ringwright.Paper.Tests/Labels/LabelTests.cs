@@ -27,7 +27,7 @@ public class LabelTests
         Label[] labels = [.. Label.Of(Plan, MeasureStyle.Millimetres, address is null ? null : new Uri(address))];
         LabelGrid grid = LabelGrid.Plain;
         Drawing page = LabelSheets.Pages(labels, grid, PaperSize.A4).Single();
-        string expected = address is null ? "Disc, Example" : $"{address.TrimEnd('/')}/rings/Disc";
+        string expected = address is null ? "Disc, Example" : $"{address.TrimEnd('/')}/rings/Disc/job-sheet.pdf";
         for (int i = 0; i < labels.Length; i++) Assert.Equal(expected, Decoded(page, grid.Place(PaperSize.A4, i)));
     }
 

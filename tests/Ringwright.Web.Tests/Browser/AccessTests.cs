@@ -17,7 +17,7 @@ public sealed class AccessTests(BrowserFixture fixture) : IDisposable
         using AppProcess app = await AppProcess.Start(_data.Path);
         await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
         await open.StartOver("Bowl with a band");
-        foreach (string path in (string[])["/shape/outline", "/shape/rings", "/shape/pattern", "/timber", "/pieces"])
+        foreach (string path in (string[])["/shape/outline", "/shape/rings", "/shape/pattern", "/timber", "/saw", "/fit", "/glue", "/lathe", "/pieces"])
         {
             await open.At(path);
             Assert.Empty(Serious(await open.Page.RunAxe()));

@@ -7,7 +7,7 @@ using Ringwright.Paper.Lettering;
 namespace Ringwright.Paper.Pictures.Gluing;
 
 /// <summary>The glued stack from the side, and from above where joint 1 of each ring lies.</summary>
-internal static class StackingPicture
+public static class StackingPicture
 {
     private const double Number = 6;       // room for a number beside the stack, mm
     private const double LeastRow = 2.6;   // a ring this high on paper has its number beside it

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Components;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 
@@ -6,7 +7,9 @@ namespace Ringwright.Web.Stations;
 /// <summary>What is set at the machines, large enough to be read from a metre away. Constructions have their figures; those a ring lacks are left out.</summary>
 public partial class KeyFigures
 {
-    private RingPlan Plan => Sheet.Ring;
+    /// <summary>The ring's plan, one batch of its wedges alone.</summary>
+    [Parameter, EditorRequired]
+    public required RingPlan Plan { get; set; }
 
     private IEnumerable<(string Title, Figure Figure, string? More)> Keys()
     {

@@ -1,16 +1,14 @@
 using System.Globalization;
-using Ringwright.Core;
-using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
-namespace Ringwright.Cli.Output;
+namespace Ringwright.Core.Fitting;
 
 /// <summary>
 /// Reads what was seen on a dry ring: <c>gathered rim 0.4 mm</c>, <c>joint 3 centre top 0.1 mm</c>, <c>half rim closed</c>,
 /// <c>wedge 14.9°</c>, each with <c>± 0.02 mm</c> (or <c>+-</c>) behind it where it is known better or worse than usual.
 /// </summary>
-internal sealed class ReadingText
+public sealed class ReadingText
 {
     /// <summary>What a protractor tells a wedge angle to, degrees (common practice, no source).</summary>
     public const double ProtractorSd = 0.05;
@@ -34,11 +32,14 @@ internal sealed class ReadingText
 
     /// <summary>Reads one.</summary>
     /// <param name="text">What was typed.</param>
-    /// <param name="number">Which reading it is, from 1.</param>
+    /// <param name="where">Where it was typed, for what is told when it is wrong.</param>
     /// <param name="unit">Unit of lengths that have none.</param>
     /// <exception cref="BadInputException">With the reading and the word that is wrong.</exception>
-    public static FitObservation Read(string text, int number, LengthUnit unit) =>
-        new ReadingText(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {number}"), unit).Observation();
+    public static FitObservation Read(string text, string where, LengthUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return new ReadingText(text, where, unit).Observation();
+    }
 
     private FitObservation Observation()
     {
@@ -90,7 +91,7 @@ internal sealed class ReadingText
     private double Gap()
     {
         string gap = Rest();
-        return string.Equals(gap, "closed", StringComparison.OrdinalIgnoreCase) ? 0 : TypedText.Length(_where, gap, _unit, "an opening such as 0.4 mm, or “closed”, is needed").Millimetres;
+        return string.Equals(gap, "closed", StringComparison.OrdinalIgnoreCase) ? 0 : Length(gap, "an opening such as 0.4 mm, or “closed”, is needed").Millimetres;
     }
 
     private string Rest()
@@ -99,10 +100,13 @@ internal sealed class ReadingText
         return rest.Length > 0 ? rest : throw Bad("its value is missing", Grammar);
     }
 
-    private double GapSd() => _sd is null ? FitObservation.FeelerSd : TypedText.Length(_where, _sd, _unit, "an uncertainty such as ± 0.02 mm is needed").Millimetres;
+    private double GapSd() => _sd is null ? FitObservation.FeelerSd : Length(_sd, "an uncertainty such as ± 0.02 mm is needed").Millimetres;
+
+    private Length Length(string text, string right) =>
+        Measures.Length.TryParse(text, _unit, out Length length, out ParseError? error) ? length : throw Bad(error.Sentence, right);
 
     private Angle Angle(string text, string right) =>
-        Core.Measures.Angle.TryParse(text, out Angle angle, out ParseError? error) ? angle : throw Bad(error.Sentence, right);
+        Measures.Angle.TryParse(text, out Angle angle, out ParseError? error) ? angle : throw Bad(error.Sentence, right);
 
     private BadInputException Bad(string problem, string right) => new(_where, problem, right);
 }

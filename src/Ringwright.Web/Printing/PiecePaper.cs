@@ -1,0 +1,50 @@
+using Ringwright.Core.Planning;
+using Ringwright.Paper.JobSheets;
+using Ringwright.Paper.Labels;
+using Ringwright.Paper.Output;
+using Ringwright.Paper.Pictures;
+using Ringwright.Paper.Templates;
+using Ringwright.Web.Bench;
+
+namespace Ringwright.Web.Printing;
+
+/// <summary>The papers of the piece on the bench.</summary>
+internal static class PiecePaper
+{
+    /// <summary>The job packet as PDF.</summary>
+    public static byte[] JobPacket(Sheet sheet, PrintQuery query, DateOnly date) => Written(pdf => JobSheet.WritePdf(sheet.Good, query.Options(sheet, date), pdf));
+
+    /// <summary>The templates as pages of one PDF.</summary>
+    public static byte[] Templates(Sheet sheet, PrintQuery query, DateOnly date) =>
+        Written(pdf => TemplateSheets.WritePdf(sheet.Good, PieceFiles.TemplatesOf(sheet, query), query.Options(sheet, date), pdf));
+
+    /// <summary>The stickers as PDF; their codes lead to <paramref name="link"/>.</summary>
+    public static byte[] Stickers(Sheet sheet, PrintQuery query, DateOnly date, Uri? link)
+    {
+        PacketOptions options = query.Options(sheet, date);
+        IReadOnlyList<Paper.Drawings.Drawing> pages = LabelSheets.Pages(Label.Of(sheet.Good, sheet.Style, link), query.Stickers(sheet), options.Paper, query.Skip ?? 0, query.Outlines ?? false, options.Correction);
+        return Written(pdf => PdfWriter.Write(pages, new($"{sheet.Good.Piece.Name}: labels", "stickers", date), pdf));
+    }
+
+    /// <summary>A view as a picture.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="name">The view's name, an ending of a picture's file behind it.</param>
+    /// <param name="query">Which ring.</param>
+    /// <param name="wedge">Which wedge of a ring whose wedges are not all alike, from 1.</param>
+    /// <param name="date">Written into a PDF.</param>
+    public static byte[] View(Sheet sheet, string name, PrintQuery query, int wedge, DateOnly date)
+    {
+        var view = PlanView.Named(Path.GetFileNameWithoutExtension(name));
+        RingPlan ring = query.OnlyRing(sheet.Good) ?? sheet.Ring;
+        // A ring from above is whole; what is set and sawn is about one of its wedges.
+        RingPlan shown = view.Name == "ring" || ring.Batches.IsEmpty ? ring : ring.Alone(Math.Clamp(wedge, 1, ring.Batches.Length) - 1);
+        return PictureBytes.Of(view.Draw(sheet.Good, shown, sheet.Style, coloured: true), Path.GetExtension(name), $"{sheet.Good.Piece.Name}{(view.OfRing ? $", {ring.Ring.Name}" : "")}: {view.Shows}", date);
+    }
+
+    private static byte[] Written(Action<Stream> write)
+    {
+        using var stream = new MemoryStream();
+        write(stream);
+        return stream.ToArray();
+    }
+}

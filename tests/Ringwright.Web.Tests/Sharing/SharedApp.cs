@@ -1,0 +1,43 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
+using Ringwright.Web.Sharing;
+
+namespace Ringwright.Web.Tests.Sharing;
+
+/// <summary>The app, shared at another address of this same machine, so that nothing leaves it.</summary>
+internal sealed class SharedApp : IAsyncDisposable
+{
+    private readonly TemporaryFolder _data = new();
+    private readonly WebApplication _app;
+
+    private SharedApp() => _app = WebServer.Build(0, _data.Path);
+
+    public Uri Own { get; private set; } = null!;
+
+    public Uri Shared => Sharing.Address!;
+
+    public LocalSharing Sharing => _app.Services.GetRequiredService<LocalSharing>();
+
+    public Web.Bench.Workbench Bench => _app.Services.GetRequiredService<Web.Bench.Workbench>();
+
+    public static async Task<SharedApp> Start(bool share = true)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() || OperatingSystem.IsWindows(), "Only 127.0.0.1 of the loopback addresses is usual on this system.");
+        var app = new SharedApp();
+        await app._app.StartAsync(TestContext.Current.CancellationToken);
+        app.Own = new(app._app.Urls.First());
+        if (share) await app.Sharing.Start(IPAddress.Parse("127.0.0.2"));
+        return app;
+    }
+
+    /// <summary>A browser on another device: keeps cookies, follows nothing.</summary>
+    /// <param name="from">The device's address.</param>
+    public OtherDevice Device(string from = "127.0.0.3") => new(Shared, IPAddress.Parse(from));
+
+    public async ValueTask DisposeAsync()
+    {
+        await _app.DisposeAsync();
+        _data.Dispose();
+    }
+}
