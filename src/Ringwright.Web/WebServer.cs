@@ -1,6 +1,8 @@
 using System.Net;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
+using Ringwright.Core.Boards;
+using Ringwright.Stock.Boards;
 using Ringwright.Web.Bench;
 using Ringwright.Web.Floor;
 using Ringwright.Web.Frame;
@@ -74,6 +76,8 @@ internal static class WebServer
         services.AddScoped<StationLook>();
         services.AddSingleton(s => new ShopFloor(s.GetRequiredService<StartState>().Unwritable is null ? dataFolder : null, TimeProvider.System));
         services.AddSingleton<ViewerStore>();
+        services.AddSingleton<IBoardPlanner>(_ => new BoardPlanner());
+        services.AddSingleton<RackDesk>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }
@@ -91,6 +95,7 @@ internal static class WebServer
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapPieces();
+        app.MapDeskFiles();
         app.MapPairing();
         app.MapSharingPicture();
         app.MapViewer();

@@ -35,6 +35,9 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
     /// <summary>Which piece it is, through all changes.</summary>
     public Guid Token { get; init; } = Guid.NewGuid();
 
+    /// <summary>Number of the shop in use among the user's shops; null while nothing is saved.</summary>
+    public long? ShopEntry { get; init; }
+
     /// <summary>Whether it is an example as it came, not yet one of the user's own pieces.</summary>
     public bool Borrowed { get; init; }
 

@@ -107,8 +107,18 @@ public sealed class Workbench(Sheet sheet)
         Put(Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk, Borrowed = borrowed });
     }
 
-    /// <summary>Puts another sheet on the bench. What was there can be had back by undo.</summary>
-    public void Put(Sheet sheet) => Move(h => h.To(sheet));
+    /// <summary>Puts another sheet on the bench, made in the shop in use. What was there can be had back by undo.</summary>
+    public void Put(Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        Move(h => h.To(sheet with { ShopEntry = h.Now.ShopEntry }));
+    }
+
+    /// <summary>Takes a shop into use; undo goes back to the one before.</summary>
+    /// <param name="entry">Its number among the user's shops.</param>
+    /// <param name="shop">The shop.</param>
+    /// <returns>Whether it was done; else <see cref="Refused"/> says why the piece cannot be made in it.</returns>
+    public bool Use(long entry, Shop shop) => Try(h => h.To(h.Now.With(new(h.Now.Work.Piece, shop)) with { ShopEntry = entry }));
 
     /// <summary>Puts another piece on the bench, from the text of its file.</summary>
     /// <param name="json">The text.</param>

@@ -16,13 +16,17 @@ public partial class FootLine
     [Inject]
     public required NavigationManager Navigation { get; set; }
 
-    private Fix? Fix => Fixes.First(Sheet);
+    private Fix? Fix => Fixes.First(Sheet) ?? (Missing > 0 ? new("/timber", null, "rack-answer", "Show what is short") : null);
 
-    private bool Doubtful => Sheet.Good.Findings.Any(f => f.Weight != Weight.Note);
+    private int Missing => Sheet.IsCurrent ? Desk.For(Sheet.Good)?.Shortages.Sum(s => s.Missing) ?? 0 : 0;
 
-    private string Words => Sheet.IsCurrent ? Sheet.Good.Verdict.In(Sheet.Style) + Wall
+    private bool Doubtful => Sheet.Good.Findings.Any(f => f.Weight != Weight.Note) || Missing > 0;
+
+    private string Words => Sheet.IsCurrent ? Sheet.Good.Verdict.In(Sheet.Style) + Wood + Wall
         : Sheet.Texts.Count == 1 ? "One value cannot be used. Picture and figures are of the last good values."
         : $"{Sheet.Texts.Count} values cannot be used. Picture and figures are of the last good values.";
+
+    private string Wood => Missing > 0 ? $" Wood is short: the rack lacks {Missing} {(Missing == 1 ? "piece" : "pieces")}." : "";
 
     // With nothing to fix there is room for the other thing one asks of a hollow piece.
     private string Wall => !Doubtful && Sheet.Good.Figures.FirstOrDefault(f => f.Name == "thinnest-wall") is Figure thin ? $" Thinnest wood: {Sheet.Style.Print(thin.Value, thin.Quantity)}." : "";

@@ -1,4 +1,3 @@
-using System.Text;
 using Microsoft.AspNetCore.Components.Forms;
 using Ringwright.Core;
 using Ringwright.Core.Pieces;
@@ -9,7 +8,6 @@ namespace Ringwright.Web.Library;
 /// <summary>Where pieces come from and go to.</summary>
 public partial class PiecesPage
 {
-    private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
     private string? _wrong;
 
     private void Begin(NewPiece start)
@@ -27,50 +25,24 @@ public partial class PiecesPage
         }
     }
 
-    private void Open(string json, string name, bool borrowed = false)
+    private void Open(Example example)
     {
         try
         {
-            Bench.Open(json, borrowed);
-            _wrong = null;
-            Navigation.NavigateTo("/shape");
+            Put(example.Json, borrowed: true);
         }
         catch (BadInputException e)
         {
-            _wrong = $"{name} was not opened. {e.Message}";
+            _wrong = $"{example.Name} was not opened. {e.Message}";
         }
     }
 
-    private async Task OpenFile(InputFileChangeEventArgs chosen)
-    {
-        try
-        {
-            Open(await Text(chosen.File), chosen.File.Name);
-        }
-        catch (BadInputException e)
-        {
-            _wrong = $"{chosen.File.Name} was not opened. {e.Message}";
-        }
-        catch (Exception e) when (e is IOException or OperationCanceledException)
-        {
-            _wrong = $"{chosen.File.Name} was not opened: it could not be read to its end; try again.";
-        }
-    }
+    private async Task OpenFile(InputFileChangeEventArgs chosen) => _wrong = await UserFile.Read(chosen.File, json => Put(json));
 
-    private static async Task<string> Text(IBrowserFile file)
+    private void Put(string json, bool borrowed = false)
     {
-        if (file.Size > WebServer.LargestFile)
-            throw new BadInputException("file", $"it has {file.Size / (1024 * 1024)} MB", $"a piece file has at most {WebServer.LargestFile / (1024 * 1024)} MB");
-        using var bytes = new MemoryStream();
-        await using Stream stream = file.OpenReadStream(WebServer.LargestFile);
-        await stream.CopyToAsync(bytes);
-        try
-        {
-            return StrictUtf8.GetString(bytes.ToArray());
-        }
-        catch (DecoderFallbackException)
-        {
-            throw new BadInputException("file", "it is not text", "a piece file is JSON text in UTF-8");
-        }
+        Bench.Open(json, borrowed);
+        _wrong = null;
+        Navigation.NavigateTo("/shape");
     }
 }

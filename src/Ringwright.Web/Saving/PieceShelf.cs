@@ -30,6 +30,12 @@ public sealed class PieceShelf : IDisposable
     /// <summary>Whether it is open.</summary>
     public bool IsOpen => _store is not null;
 
+    /// <summary>The boards; null while it is not open.</summary>
+    public BoardRack? Rack => _store?.Rack;
+
+    /// <summary>The shops; null while it is not open.</summary>
+    public ShopShelf? Shops => _store?.Shops;
+
     /// <summary>Makes the folder, keeps other apps out of it and opens the data. Answers with a sentence when that cannot be.</summary>
     public string? Claim()
     {
@@ -53,6 +59,9 @@ public sealed class PieceShelf : IDisposable
         }
     }
 
+    /// <summary>Number of the shop in use; the first time, <paramref name="shop"/> becomes it. Null while nothing is saved.</summary>
+    public long? ShopInUse(Shop shop) => _store is null ? null : _store.Shops.Current()?.Id ?? _store.Shops.Add(shop);
+
     /// <summary>What was on the bench last; null when nothing was. A piece that cannot be planned any more stays in the list.</summary>
     public Sheet? Load(out string? trouble)
     {
@@ -74,17 +83,17 @@ public sealed class PieceShelf : IDisposable
     public void Save(Sheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        if (sheet.Borrowed) return;
         string draft = DraftJson.Write(sheet);
         // The app may be closing: what it closes is not written to any more.
         lock (_lock)
         {
             if (_store is null) return;
+            // An example stays what it is, but the shop it is planned for is the user's.
+            SaveShop(sheet.ShopEntry, sheet.Good.Shop);
+            if (sheet.Borrowed) return;
             if (_entries.TryGetValue(sheet.Token, out long id)) _store.Pieces.Save(id, sheet.Good.Piece, draft);
             else _entries[sheet.Token] = id = _store.Pieces.Add(sheet.Good.Piece, draft);
             _store.Settings[BenchSetting] = id.ToString(CultureInfo.InvariantCulture);
-            if (_store.Shops.Current() is ShopEntry shop) _store.Shops.Save(shop.Id, sheet.Good.Shop);
-            else _store.Shops.Add(sheet.Good.Shop);
         }
     }
 
@@ -150,7 +159,18 @@ public sealed class PieceShelf : IDisposable
         }
     }
 
-    private Shop CurrentShop() => _store!.Shops.Current() is ShopEntry current ? _store.Shops.Read(current.Id) : Shop.Starting;
+    // A step back may lead to a shop that was in use before; it is then in use again.
+    private void SaveShop(long? entry, Shop shop)
+    {
+        long id = entry ?? _store!.Shops.Current()?.Id ?? _store.Shops.Add(shop);
+        _store!.Shops.Save(id, shop);
+        if (_store.Shops.Current()?.Id == id) return;
+        _store.Shops.PutBack(id);
+        _store.Shops.Use(id);
+    }
+
+    /// <summary>The shop in use; the one to start with before there is any.</summary>
+    public Shop CurrentShop() => _store?.Shops.Current() is ShopEntry current ? _store.Shops.Read(current.Id) : Shop.Starting;
 
     // As it was saved before there was a list of pieces; the files are left as they are.
     private Sheet? FromFiles()

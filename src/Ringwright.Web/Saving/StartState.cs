@@ -1,5 +1,4 @@
 using Ringwright.Core.Documents;
-using Ringwright.Core.Pieces;
 using Ringwright.Web.Bench;
 
 namespace Ringwright.Web.Saving;
@@ -17,6 +16,7 @@ internal sealed record StartState(Sheet Sheet, string? Unwritable, string? Unrea
         string? unwritable = shelf.Claim();
         string? unread = null;
         Sheet? saved = unwritable is null ? shelf.Load(out unread) : null;
-        return new(saved ?? Sheet.Of(DocumentJson.ReadPiece(example), Shop.Starting) with { Borrowed = true }, unwritable, unread);
+        Sheet sheet = saved ?? Sheet.Of(DocumentJson.ReadPiece(example), shelf.CurrentShop()) with { Borrowed = true };
+        return new(sheet with { ShopEntry = shelf.ShopInUse(sheet.Good.Shop) }, unwritable, unread);
     }
 }

@@ -186,7 +186,7 @@ public class ViewerTests(BrowserFixture fixture, AppFixture app) : IClassFixture
 
     private async Task<OpenPage> Start()
     {
-        OpenPage open = await Bowl(820, 700);
+        OpenPage open = await Bowl(820, 1000);
         await open.Page.Locator(".viewer-canvas[data-calls]").WaitForAsync(new() { Timeout = 60_000 });
         await open.Page.EvaluateAsync(Helpers);
         return open;

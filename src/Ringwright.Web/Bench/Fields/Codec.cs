@@ -43,6 +43,13 @@ public static class Codecs
         return true;
     });
 
+    /// <summary>A name: any text that is not blank.</summary>
+    public static Codec<string> Name { get; } = new(v => v, (string t, LengthUnit _, [MaybeNull] out string v, [NotNullWhen(false)] out ParseError? e) =>
+    {
+        (v, e) = (t, string.IsNullOrWhiteSpace(t) ? new ParseError("", 0, "a name is needed") : null);
+        return e is null;
+    });
+
     /// <summary>Numbers with a unit that may be left away, such as <c>650 kg/m³</c>.</summary>
     public static Codec<double> Number(string unit) => new(
         v => FieldText.Number(v, unit),

@@ -6,6 +6,9 @@ namespace Ringwright.Web.Bench.Fields;
 /// <summary>The fields of the shop, station by station. Keys are the paths by which the library names them.</summary>
 public static class ShopLenses
 {
+    /// <summary>Its name.</summary>
+    public static Lens Name { get; } = Of("shop.name", "Name of the shop", FieldKind.Words, "", null, Codecs.Name, s => s.Name, (s, v) => s with { Name = v }, Station.Saw);
+
     /// <summary>Saw and boards, what changes from job to job.</summary>
     public static ImmutableArray<Lens> Saw { get; } =
     [
@@ -68,7 +71,7 @@ public static class ShopLenses
         s => s.Climate.WoodMoisture, (s, v) => s with { Climate = s.Climate with { WoodMoisture = v } }, Station.Timber);
 
     /// <summary>All of them.</summary>
-    public static ImmutableArray<Lens> All { get; } = [.. Saw, .. Once, .. Hands, .. Joint, .. Climate, WoodMoisture];
+    public static ImmutableArray<Lens> All { get; } = [Name, .. Saw, .. Once, .. Hands, .. Joint, .. Climate, WoodMoisture];
 
     private static IEnumerable<Lens> Season(string path, string label, Func<Climate, Air> get, Func<Climate, Air, Climate> set)
     {
