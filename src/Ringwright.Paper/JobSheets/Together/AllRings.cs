@@ -2,7 +2,6 @@ using System.Globalization;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
-using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Lettering;
 
 namespace Ringwright.Paper.JobSheets;
