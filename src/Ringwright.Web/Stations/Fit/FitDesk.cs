@@ -1,7 +1,6 @@
 using System.Globalization;
 using Ringwright.Core;
 using Ringwright.Core.Fitting;
-using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Web.Bench;
 
