@@ -112,7 +112,7 @@ public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClas
         await open.Field("species-1-density").FillAsync("610");
         await Expect(open.Page.Locator(".wood-item").First).ToContainTextAsync("610 kg/m³");
         await open.Page.GetByRole(AriaRole.Radio, new() { Name = "aged" }).CheckAsync();
-        await open.Page.Locator(".stage-views").GetByText("Side").ClickAsync();
+        await open.View("Side");
         await Expect(open.Page.Locator(".view-side")).ToBeVisibleAsync();
     }
 
@@ -127,7 +127,7 @@ public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClas
             await Expect(open.Field("name").First).ToHaveValueAsync(kind);
             await open.Button("Drag its outline").ClickAsync();
             await Expect(open.Page.Locator(".handle").First).ToBeVisibleAsync();
-            await open.Page.Locator(".stage-views").GetByText("Solid").ClickAsync();
+            await open.View("Solid");
         }
     }
 

@@ -39,7 +39,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
     public async Task Shops_are_named_added_chosen_and_undo_goes_back_to_the_one_before()
     {
         await using OpenPage open = await Start();
-        await open.At("/pieces");
+        await open.At("/shops");
         ILocator name = open.Page.Locator("#shop-name");
         await name.FillAsync("Cellar");
         await open.Button("Another shop like this one").ClickAsync();
@@ -47,7 +47,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
         await open.Station("Saw");
         await open.Page.Locator("#shop summary").First.ClickAsync();
         await open.Field("saw-kerf").FillAsync("3.1 mm");
-        await open.At("/pieces");
+        await open.At("/shops");
         await open.Button("Use Cellar", exact: true).ClickAsync();
         await Expect(name).ToHaveValueAsync("Cellar");
         await open.Undo.ClickAsync();
@@ -66,7 +66,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
 
     private static async Task Board(OpenPage open, string label, string wood, string length)
     {
-        foreach ((string field, string text) in new[] { ("label", label), ("wood", wood), ("length", length), ("width", "120 mm"), ("thickness", "32 mm") })
+        foreach ((string field, string text) in new[] { ("label", label), ("wood", wood), ("length", length), ("width", "120 mm"), ("thickness", "36 mm") })
             await open.Page.Locator("#desk-rack-" + field).FillAsync(text);
         await open.Button("Put it on the rack").ClickAsync();
     }

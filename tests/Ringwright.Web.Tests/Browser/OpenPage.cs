@@ -58,6 +58,9 @@ internal sealed class OpenPage : IAsyncDisposable
     /// <summary>Goes to a station by its row.</summary>
     public Task Station(string name) => Page.Locator(".stations").GetByRole(AriaRole.Link, new() { Name = name }).ClickAsync();
 
+    /// <summary>Chooses how the piece is looked at.</summary>
+    public Task View(string name) => Page.Locator(".stage-views").GetByRole(AriaRole.Radio, new() { Name = name, Exact = true }).CheckAsync();
+
     public ILocator Field(string key) => Page.Locator("#field-" + key);
 
     public ILocator Button(string name, bool exact = false) => Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = exact });

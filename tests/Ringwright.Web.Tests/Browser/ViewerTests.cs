@@ -116,16 +116,14 @@ public class ViewerTests(BrowserFixture fixture, AppFixture app) : IClassFixture
         await Expect(open.Page.Locator(".picked h3")).ToContainTextAsync("Lip, segment 1 of 30");
         await Expect(open.Field("segments")).ToBeFocusedAsync();
         string? seen = await Canvas(open).GetAttributeAsync("data-version");
-        await View(open, "Side");
+        await open.View("Side");
         await Expect(Canvas(open)).ToBeHiddenAsync();
         await open.Undo.ClickAsync();
         await Expect(open.Field("segments")).ToHaveValueAsync("24");
         Assert.Equal(seen, await Canvas(open).GetAttributeAsync("data-version"));
-        await View(open, "Solid");
+        await open.View("Solid");
         await Expect(open.Page.Locator(".picked h3")).ToContainTextAsync("Lip, segment 1 of 24");
     }
-
-    private static Task View(OpenPage open, string name) => open.Page.Locator(".stage-views").GetByText(name, new() { Exact = true }).ClickAsync();
 
     [Theory]
     [InlineData("PulledApart")]

@@ -87,6 +87,6 @@ public sealed class RackDeskTests : IDisposable
     private static Rack Rack(params string[] woods) => new()
     {
         Name = "Test rack",
-        Boards = [.. woods.Select((wood, i) => new RackBoard { Label = $"A{i + 1}", Wood = wood, Length = Length.FromMillimetres(900), Width = Length.FromMillimetres(120), Thickness = Length.FromMillimetres(32) })],
+        Boards = [.. woods.Select((wood, i) => new RackBoard { Label = $"A{i + 1}", Wood = wood, Length = Length.FromMillimetres(900), Width = Length.FromMillimetres(120), Thickness = Length.FromMillimetres(36) })],
     };
 }
