@@ -22,7 +22,7 @@ internal sealed class PlanCommand(IAnsiConsole console) : Command<PlanCommand.Se
         public bool Duplex { get; init; }
 
         [CommandOption("--sheets <LIST>")]
-        [Description("Which sheets: cover, cautions, timber, rings (of several, one sheet for each), long (all sheets of every ring), glue, stack, lathe, record, cost or all, separated by commas. Otherwise those that the piece needs.")]
+        [Description("Which sheets: cover, cautions, timber, rings (of several, one sheet for each), detailed (all sheets of every ring), glue, stack, lathe, record, cost or all, separated by commas. Otherwise those that the piece needs.")]
         public string? Sheets { get; init; }
 
         public PacketOptions Options(LengthUnit unit) => new(Style(unit), PaperFor(unit), DateOnly.FromDateTime(DateTime.Now))

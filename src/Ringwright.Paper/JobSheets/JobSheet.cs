@@ -30,8 +30,8 @@ public static class JobSheet
         Packet packet = Empty(plan, options);
         PacketSheets wanted = options.Sheets ?? (PieceSheet.IsFor(plan) ? PacketSheets.All : PacketOptions.ForOneRing);
         string? only = options.Ring is null ? null : OnSheetsOf(plan, options.Ring);
-        if (only is not null) wanted = PacketSheets.Long;
-        if (wanted.HasFlag(PacketSheets.Long)) wanted &= ~PacketSheets.Rings;
+        if (only is not null) wanted = PacketSheets.Detailed;
+        if (wanted.HasFlag(PacketSheets.Detailed)) wanted &= ~PacketSheets.Rings;
         PacketPart[] parts = [.. Parts(plan, options, packet, wanted).Where(part => wanted.HasFlag(part.Kind) && (only is null || part.Name == only))];
         int[] pages = new int[parts.Length];
         Action<IEnumerable<IBlock>>? cover = wanted.HasFlag(PacketSheets.Cover) ? PieceSheet.Keep(packet, plan, options.Style, Contents()) : null;
@@ -88,7 +88,7 @@ public static class JobSheet
             RingJob job = new(plan, plan.Rings[i], options.Style, free.Width, free.Height);
             if (!HasSheets(job.Ring)) continue;
             string name = job.Ring.Ring.Name;
-            yield return together ? new(PacketSheets.Rings, name, p => RingSheets.AddShort(p, job, all)) { Ring = i } : new(wanted.HasFlag(PacketSheets.Long) ? PacketSheets.Long : PacketSheets.Rings, name, p => RingSheets.AddLong(p, job)) { Ring = i };
+            yield return together ? new(PacketSheets.Rings, name, p => RingSheets.AddShort(p, job, all)) { Ring = i } : new(wanted.HasFlag(PacketSheets.Detailed) ? PacketSheets.Detailed : PacketSheets.Rings, name, p => RingSheets.AddLong(p, job)) { Ring = i };
         }
 
         GlueSchedule schedule = options.Schedule ?? GlueSchedule.Quick(GluePlan.Of(plan));

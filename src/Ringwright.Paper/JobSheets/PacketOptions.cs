@@ -40,7 +40,7 @@ public enum PacketSheets
     Cost = 256,
 
     /// <summary>All sheets of every ring by itself, as a piece of one ring has them, instead of one for each.</summary>
-    Long = 512,
+    Detailed = 512,
 
     /// <summary>All of them, the rings in short.</summary>
     All = Cover | Cautions | Timber | Rings | Glue | Stack | Lathe | Record | Cost,

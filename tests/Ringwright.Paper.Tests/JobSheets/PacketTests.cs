@@ -99,7 +99,7 @@ public class PacketTests
     [Fact]
     public void The_long_sheets_of_every_ring_can_be_had()
     {
-        Packet packet = JobSheet.Packet(AnyPiece.Stack(3, 200, 20, LengthUnit.Millimetre), Usual with { Sheets = PacketOptions.ReadSheets("long") });
+        Packet packet = JobSheet.Packet(AnyPiece.Stack(3, 200, 20, LengthUnit.Millimetre), Usual with { Sheets = PacketOptions.ReadSheets("detailed") });
         Assert.Equal(18, packet.Sheets.Count);
     }
 
