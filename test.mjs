@@ -43,7 +43,7 @@ function fail(sentence) {
 
 function runTests(chromium) {
   console.log(`> dotnet test --solution ${solution}`);
-  const result = spawnSync('dotnet', ['test', '--solution', solution, '--no-build'], {
+  const result = spawnSync('dotnet', ['test', '--solution', solution, '--no-build', '--max-parallel-test-modules', '1'], {
     encoding: 'utf8',
     maxBuffer: 1 << 28,
     env: { ...process.env, RINGWRIGHT_CHROMIUM: chromium, NO_COLOR: '1' },

@@ -47,7 +47,7 @@ public class GlueSheetTests
     {
         Plan plan = AnyPiece.Of(PieceKind.Bowl, 180, 80, 5, 24, 2, LengthUnit.Millimetre, false)!;
         string[] names = [.. JobSheet.Packet(plan, MeasureStyle.Millimetres, PaperSize.A4, Date).Sheets.Select(s => s.Name).Distinct()];
-        Assert.Equal(["The whole piece", "Milling"], names[..2]);
+        Assert.Equal(["The whole piece", "Take care", "Milling"], names[..3]);
         Assert.Equal(["Gluing", "Gluing times", "Stacking"], names.SkipWhile(n => n != "Gluing").Take(3));
     }
 

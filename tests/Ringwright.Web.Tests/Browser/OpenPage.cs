@@ -81,6 +81,6 @@ internal sealed class OpenPage : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await _context.CloseAsync();
-        if (!ErrorsExpected) Assert.Empty(_errors);
+        if (!ErrorsExpected) Assert.True(_errors.Count == 0, string.Join('\n', _errors));
     }
 }
