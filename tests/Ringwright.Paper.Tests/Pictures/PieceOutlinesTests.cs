@@ -1,7 +1,7 @@
 using Ringwright.Core.Geometry;
-using Ringwright.Core.Planning;
-using Ringwright.Core.Pieces;
 using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 using Ringwright.Paper.Pictures.Pieces;
 
 namespace Ringwright.Paper.Tests.Pictures;

@@ -38,7 +38,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     private async Task<IBrowser> Launch()
     {
         string path = InstalledBrowser.Path();
-        Assertions.SetDefaultExpectTimeout(15_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         _playwright = await Playwright.CreateAsync();
         return await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = path, Args = Flags });
     }

@@ -14,7 +14,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
         await Board(open, "A1", "maple", "900 mm");
         await Expect(open.Page.Locator(".board-row")).ToHaveCountAsync(1);
         await open.Button("Plan the boards").ClickAsync();
-        await Expect(open.Page.Locator(".cutting-answer")).ToContainTextAsync("The rack is not enough", new() { Timeout = 30_000 });
+        await Expect(open.Page.Locator(".cutting-answer")).ToContainTextAsync("The rack is not enough", new() { Timeout = 90_000 });
         await Expect(open.Page.Locator(".foot")).ToContainTextAsync("Wood is short");
         await open.Station("Shape");
         await open.Button("Show what is short").ClickAsync();
@@ -26,7 +26,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
         await open.Button("Put it on the rack").ClickAsync();
         await Expect(open.Page.Locator(".board-row")).ToHaveCountAsync(2);
         await open.Button("Plan the boards again").ClickAsync();
-        await Expect(open.Page.Locator(".cutting-answer")).ToContainTextAsync("The rack is enough", new() { Timeout = 30_000 });
+        await Expect(open.Page.Locator(".cutting-answer")).ToContainTextAsync("The rack is enough", new() { Timeout = 90_000 });
         await Expect(open.Page.Locator(".board-steps")).ToHaveCountAsync(2);
         await open.Button("Job done").ClickAsync();
         await Expect(open.Page.Locator(".board-row").First).ToContainTextAsync("A1-1");

@@ -36,7 +36,7 @@ internal sealed class OpenPage : IAsyncDisposable
     public static async Task<OpenPage> Open(IBrowser browser, Uri address, int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light, string? script = null, Func<IPage, Task>? first = null)
     {
         IBrowserContext context = await browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
-        context.SetDefaultTimeout(15_000);
+        context.SetDefaultTimeout(60_000);
         var open = new OpenPage(context, await context.NewPageAsync(), address);
         if (script is not null) await open.Page.AddInitScriptAsync(script);
         await open.Page.GotoAsync(address.ToString());

@@ -24,7 +24,7 @@ public sealed class SavingTests(BrowserFixture fixture) : IDisposable
         await first.Kill();
         await Expect(open.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
         using AppProcess second = await AppProcess.Start(_data.Path, first.Port);
-        await open.Page.Locator("body:not([data-away]) .page:not([inert])").WaitForAsync(new() { Timeout = 30_000 });
+        await open.Page.Locator("body:not([data-away]) .page:not([inert])").WaitForAsync(new() { Timeout = 90_000 });
         await Expect(open.Field("segments")).ToHaveValueAsync("18");
         await Expect(open.Field("bore")).ToHaveValueAsync("7 mm or");
         await open.Field("bore").FillAsync("6 mm");
