@@ -1,5 +1,5 @@
-using System.Globalization;
 using Ringwright.Core.Pieces;
+using static Ringwright.Core.Documents.ShopCheck;
 
 namespace Ringwright.Core.Documents;
 
@@ -35,11 +35,5 @@ internal static class CostCheck
             Between($"money.woods, {wood.Wood}, price", wood.Price, 0, MostMoney);
             if (!names.Add(wood.Wood.Trim())) throw new BadInputException($"money.woods, {wood.Wood}", "it has two prices", "one is needed");
         }
-    }
-
-    private static void Between(string field, double value, double least, double most)
-    {
-        if (!(value >= least && value <= most))
-            throw new BadInputException(field, string.Create(CultureInfo.InvariantCulture, $"{value} cannot be"), string.Create(CultureInfo.InvariantCulture, $"{least} to {most} can"));
     }
 }
