@@ -111,7 +111,9 @@ export class Stage {
     this.invalidate();
   }
 
+  // A stage out of sight has no size yet; it is sharpened once it has one.
   sharpen() {
+    if (!this.size) return;
     this.renderer.setPixelRatio(Math.min(devicePixelRatio, SHARPEST) * this.scale);
     this.renderer.setSize(this.size.x, this.size.y, false);
   }
