@@ -8,7 +8,7 @@ using Spectre.Console.Cli;
 
 namespace Ringwright.Cli;
 
-/// <summary>Runs one command. Results go to the first writer, complaints to the second, one sentence each.</summary>
+/// <summary>Runs one command. Results go to the first writer, complaints and notes beside the answer to the second, one sentence each.</summary>
 public static class CommandLine
 {
     /// <summary>Runs the command in <paramref name="args"/> and returns its exit code.</summary>
@@ -17,7 +17,7 @@ public static class CommandLine
         var console = PlainConsole.On(output);
         try
         {
-            return App(console).Run(args);
+            return App(console, complaints).Run(args);
         }
         catch (BadInputException e)
         {
@@ -54,7 +54,7 @@ public static class CommandLine
         }
     }
 
-    private static CommandApp App(IAnsiConsole console)
+    private static CommandApp App(IAnsiConsole console, TextWriter notes)
     {
         var app = new CommandApp();
         app.Configure(config =>
@@ -64,6 +64,7 @@ public static class CommandLine
             config.UseStrictParsing();
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
+            config.SetInterceptor(new KeptInterceptor(notes));
             config.AddCommand<PlanCommand>("plan")
                 .WithDescription("Plan a piece: job sheet (PDF), picture (SVG), plan (JSON), cut list (CSV), and a summary here.")
                 .WithExample("plan", "examples/two-wood-disc.json", "--out", "out");
@@ -136,6 +137,7 @@ public static class CommandLine
             config.AddBranch("shops", branch => ShopCommands.AddTo(branch, kept));
             config.AddBranch("rack", branch => RackCommands.AddTo(branch, kept));
             config.AddBranch("record", branch => RecordCommands.AddTo(branch, kept));
+            config.AddBranch("settings", branch => SettingCommands.AddTo(branch, kept));
         });
         return app;
     }

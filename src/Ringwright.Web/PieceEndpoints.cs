@@ -5,6 +5,7 @@ using Ringwright.Paper;
 using Ringwright.Web.Bench;
 using Ringwright.Web.Printing;
 using Ringwright.Web.Sharing;
+using Ringwright.Web.Stations;
 
 namespace Ringwright.Web;
 
@@ -25,7 +26,7 @@ internal static class PieceEndpoints
     {
         app.MapGet(CopyPath, (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(DocumentJson.Write(bench.Now.Good.Piece)), "application/json", FileName(bench.Now, ".json")));
         RouteGroupBuilder files = app.MapGroup(Files).AddEndpointFilter(InOneSentence);
-        files.MapGet("/job-sheet.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.JobPacket(bench.Now, query, Today), Pdf));
+        files.MapGet("/job-sheet.pdf", (Workbench bench, GlueDesk orders, [AsParameters] PrintQuery query) => Results.File(PiecePaper.JobPacket(bench.Now, query, Today, orders.For(bench.Now.Good)?.Schedule), Pdf));
         files.MapGet("/templates.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Templates(bench.Now, query, Today), Pdf));
         files.MapGet("/labels.pdf", (Workbench bench, LocalSharing sharing, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Stickers(bench.Now, query, Today, sharing.Address), Pdf));
         files.MapGet("/views/{name}", (string name, int? wedge, Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.View(bench.Now, name, query, wedge ?? 1, Today), PictureType(name)));
@@ -51,12 +52,12 @@ internal static class PieceEndpoints
     }
 
     /// <summary>The sheets of one ring.</summary>
-    public static IResult RingSheets(string name, Workbench bench)
+    public static IResult RingSheets(string name, Workbench bench, PrintChoices choices)
     {
         Sheet sheet = bench.Now;
         // A slash in a name stays escaped on its way here.
         string ring = sheet.Good.Rings.Any(r => r.Ring.Name == name) ? name : Uri.UnescapeDataString(name);
-        return Results.File(PiecePaper.JobPacket(sheet, PrintQuery.On(sheet) with { Ring = ring, Sheets = null }, Today), Pdf);
+        return Results.File(PiecePaper.JobPacket(sheet, choices.Query with { Ring = ring, Sheets = null }, Today, null), Pdf);
     }
 
     /// <summary>Answers what cannot be made with the sentence that says why.</summary>

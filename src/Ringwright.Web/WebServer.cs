@@ -7,6 +7,7 @@ using Ringwright.Web.Bench;
 using Ringwright.Web.Floor;
 using Ringwright.Web.Frame;
 using Ringwright.Web.Library;
+using Ringwright.Web.Printing;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
 using Ringwright.Web.Sharing;
@@ -78,6 +79,8 @@ internal static class WebServer
         services.AddSingleton<ViewerStore>();
         services.AddSingleton<IBoardPlanner>(_ => new BoardPlanner());
         services.AddSingleton<RackDesk>();
+        services.AddSingleton<GlueDesk>();
+        services.AddSingleton<PrintChoices>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }

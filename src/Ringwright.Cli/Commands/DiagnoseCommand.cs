@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Globalization;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
@@ -16,7 +17,7 @@ namespace Ringwright.Cli.Commands;
 /// <summary><c>ringwright diagnose [FILE] --read "…"</c>: from what is seen on a dry ring to the fence.</summary>
 internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCommand.Settings>
 {
-    internal sealed class Settings : SizeSettings
+    internal sealed class Settings : SizeSettings, ITakesShop
     {
         [CommandArgument(0, "[FILE]")]
         [Description("The piece's file; or tell the ring by --segments, --diameter and so on.")]
@@ -29,6 +30,8 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         [CommandOption("--shop <SHOP>")]
         [Description(ShopFile.Help)]
         public string? Shop { get; init; }
+
+        public KeptChoices Kept { get; set; } = KeptChoices.None;
 
         [CommandOption("-r|--read <READING>")]
         [Description("What is seen; may be repeated: \"gathered rim|centre [[top|bottom]] GAP\" (all joints pressed shut but one), \"joint N rim|centre [[top|bottom]] GAP\" (under a band), \"half rim|centre GAP\" (half a ring on a straightedge), \"wedge ANGLE\". GAP is a length or closed; ± LENGTH behind it tells how well it is known.")]
@@ -48,7 +51,7 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         PictureFile.Check(settings.Picture);
         if (settings.Readings.Length == 0) throw new BadInputException("--read", "nothing that was seen is told", ReadingText.Grammar);
         Piece piece = PieceOf(settings);
-        Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, piece.Units));
+        Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, settings.Kept, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         MeasureStyle style = settings.Style(piece.Units);
         FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), style.Unit))];

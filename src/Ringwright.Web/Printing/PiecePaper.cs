@@ -11,8 +11,8 @@ namespace Ringwright.Web.Printing;
 /// <summary>The papers of the piece on the bench.</summary>
 internal static class PiecePaper
 {
-    /// <summary>The job packet as PDF.</summary>
-    public static byte[] JobPacket(Sheet sheet, PrintQuery query, DateOnly date) => Written(pdf => JobSheet.WritePdf(sheet.Good, query.Options(sheet, date), pdf));
+    /// <summary>The job packet as PDF; its gluing in the order that was found, or in a quick one.</summary>
+    public static byte[] JobPacket(Sheet sheet, PrintQuery query, DateOnly date, GlueSchedule? order) => Written(pdf => JobSheet.WritePdf(sheet.Good, query.Options(sheet, date, order), pdf));
 
     /// <summary>The templates as pages of one PDF.</summary>
     public static byte[] Templates(Sheet sheet, PrintQuery query, DateOnly date) =>

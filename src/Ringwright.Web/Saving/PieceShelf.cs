@@ -36,6 +36,9 @@ public sealed class PieceShelf : IDisposable
     /// <summary>The shops; null while it is not open.</summary>
     public ShopShelf? Shops => _store?.Shops;
 
+    /// <summary>Small settings; null while it is not open.</summary>
+    public Settings? Settings => _store?.Settings;
+
     /// <summary>Makes the folder, keeps other apps out of it and opens the data. Answers with a sentence when that cannot be.</summary>
     public string? Claim()
     {

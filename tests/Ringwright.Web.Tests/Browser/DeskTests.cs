@@ -40,7 +40,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
     {
         await using OpenPage open = await Start();
         await open.At("/shops");
-        ILocator name = open.Page.Locator("#shop-name");
+        ILocator name = open.Page.Locator("#field-shop-name");
         await name.FillAsync("Cellar");
         await open.Button("Another shop like this one").ClickAsync();
         await Expect(name).ToHaveValueAsync("Cellar 2");

@@ -67,7 +67,7 @@ public static class RingLenses
     {
         yield return at.Of<Ring, Length?>(RingFields.Allowance, Codecs.Length.OrBlank(), r => r.Allowance, (r, v) => r with { Allowance = v });
         if (ring is not SolidLayer) yield return at.Of<Ring, double>(RingFields.Shift, Codecs.Number(""), r => r.Shift, (r, v) => r with { Shift = v });
-        yield return at.Of<Ring, string>(RingFields.Name, Codecs.Words, r => r.Name, (r, v) => r with { Name = v });
+        yield return at.Named<Ring, string>(RingFields.Name, Codecs.Words, r => r.Name, (r, v) => r with { Name = v });
     }
 }
 
@@ -77,5 +77,12 @@ internal sealed class RingLens(int index)
     private readonly Place _place = new(Station.Shape, work => $"ring {work.Piece.Rings[index].Name}, ", "", index) { Url = "/shape/rings" };
 
     public Lens Of<TRing, T>(Field field, Codec<T> codec, Func<TRing, T> get, Func<TRing, T, Ring> set)
-        where TRing : Ring => Lens.Of(_place, field, codec, work => get((TRing)work.Piece.Rings[index]), (work, value) => work.WithRing(index, set((TRing)work.Piece.Rings[index], value)));
+        where TRing : Ring => At(_place, field, codec, get, set);
+
+    // The piece's name stands on every page and has the id that this one would have.
+    public Lens Named<TRing, T>(Field field, Codec<T> codec, Func<TRing, T> get, Func<TRing, T, Ring> set)
+        where TRing : Ring => At(_place with { IdPrefix = "ring-" }, field, codec, get, set);
+
+    private Lens At<TRing, T>(Place place, Field field, Codec<T> codec, Func<TRing, T> get, Func<TRing, T, Ring> set)
+        where TRing : Ring => Lens.Of(place, field, codec, work => get((TRing)work.Piece.Rings[index]), (work, value) => work.WithRing(index, set((TRing)work.Piece.Rings[index], value)));
 }

@@ -1,0 +1,71 @@
+using System.ComponentModel;
+using Ringwright.Core;
+using Ringwright.Paper.Sheets;
+using Ringwright.Store;
+using Spectre.Console.Cli;
+
+namespace Ringwright.Cli.Commands.Kept;
+
+/// <summary>The setting of a name.</summary>
+internal class SettingSettings : KeptSettings
+{
+    [CommandArgument(0, "<NAME>")]
+    [Description("Its name, as the list shows it.")]
+    public string Name { get; init; } = "";
+}
+
+/// <summary>The setting of a name, and its value.</summary>
+internal sealed class SetSettings : SettingSettings
+{
+    [CommandArgument(1, "[VALUE]")]
+    [Description("Its value; without one, or with no, it is as usual again.")]
+    public string? Value { get; init; }
+}
+
+/// <summary><c>ringwright settings …</c>: how one prints, kept for app and command line.</summary>
+internal static class SettingCommands
+{
+    private const string AsUsual = "as usual";
+
+    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    {
+        branch.SetDescription("How you print, kept for the app and for commands that print: list, get, set.");
+        data.Add<KeptSettings>(branch, "list", "All settings and their values.", (store, _) => Answer.List(
+            "settings", "", PrintSettings.All,
+            s => [s.Name, store.Settings[s.Name] ?? AsUsual, s.Says],
+            (json, s) =>
+            {
+                json.WriteString("name", s.Name);
+                json.WriteString("value", store.Settings[s.Name]);
+                json.WriteString("says", s.Says);
+            }) with { RightAligned = [] });
+        data.Add<SettingSettings>(branch, "get", "The value of a setting.", (store, s) => Said(PrintSettings.Named(s.Name), store.Settings[s.Name], store.Settings[s.Name] ?? AsUsual));
+        data.Add<SetSettings>(branch, "set", "Give a setting a value; without one it is as usual again.", Set);
+    }
+
+    private static Answer Set(DataStore store, SetSettings settings)
+    {
+        var setting = PrintSettings.Named(settings.Name);
+        string? value = string.IsNullOrWhiteSpace(settings.Value) || settings.Value.Trim() is "no" ? null : settings.Value.Trim();
+        if (value is not null)
+        {
+            try
+            {
+                setting.Check(value);
+            }
+            catch (BadInputException e)
+            {
+                throw new BadInputException(setting.Name, e.Problem, $"{e.Right}; such as {setting.Example}");
+            }
+        }
+
+        store.Settings[setting.Name] = value;
+        return Said(setting, value, value is null ? $"{setting.Name} is as usual." : $"{setting.Name} is {value}.");
+    }
+
+    private static Answer Said(PrintSetting setting, string? value, string sentence) => new(sentence, json =>
+    {
+        json.WriteString("name", setting.Name);
+        json.WriteString("value", value);
+    });
+}
