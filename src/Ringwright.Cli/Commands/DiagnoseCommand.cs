@@ -31,7 +31,7 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         [Description(ShopFile.Help)]
         public string? Shop { get; init; }
 
-        public KeptChoices Kept { get; set; } = KeptChoices.None;
+        public KeptChoices AtHand { get; set; } = KeptChoices.None;
 
         [CommandOption("-r|--read <READING>")]
         [Description("What is seen; may be repeated: \"gathered rim|centre [[top|bottom]] GAP\" (all joints pressed shut but one), \"joint N rim|centre [[top|bottom]] GAP\" (under a band), \"half rim|centre GAP\" (half a ring on a straightedge), \"wedge ANGLE\". GAP is a length or closed; ± LENGTH behind it tells how well it is known.")]
@@ -51,7 +51,7 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         PictureFile.Check(settings.Picture);
         if (settings.Readings.Length == 0) throw new BadInputException("--read", "nothing that was seen is told", ReadingText.Grammar);
         Piece piece = PieceOf(settings);
-        Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, settings.Kept, piece.Units));
+        Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, settings.AtHand, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         MeasureStyle style = settings.Style(piece.Units);
         FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), style.Unit))];

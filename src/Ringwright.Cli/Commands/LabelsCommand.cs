@@ -48,7 +48,7 @@ internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsComman
         public override string FromKept(KeptChoices kept) =>
             Words(kept, ("paper", Paper is not null), ("correction", Correction is not null), ("grid", Grid is not null), ("margins", Margins is not null), ("gaps", Gaps is not null));
 
-        public LabelGrid Lie(LengthUnit unit) => LabelGrid.Read(Grid ?? Kept.Print("grid"), Margins ?? Kept.Print("margins"), Gaps ?? Kept.Print("gaps"), unit, "--");
+        public LabelGrid Lie(LengthUnit unit) => LabelGrid.Read(Grid ?? AtHand.Print("grid"), Margins ?? AtHand.Print("margins"), Gaps ?? AtHand.Print("gaps"), unit, "--");
 
         public Uri? ReadLink() => Link is null ? null : Uri.TryCreate(Link, UriKind.Absolute, out Uri? link) && (link.Scheme is "http" or "https")
             ? link

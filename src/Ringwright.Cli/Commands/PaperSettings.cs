@@ -20,9 +20,9 @@ internal class PaperSettings : PieceSettings
     /// <summary>What of the kept settings holds for this command, in words; empty when nothing does.</summary>
     public virtual string FromKept(KeptChoices kept) => Words(kept, ("paper", Paper is not null), ("correction", Correction is not null));
 
-    public PaperSize PaperFor(LengthUnit unit) => Paper is null && Kept.Print("paper") is string kept ? PaperSize.Read(kept, unit, PrintSettings.Paper) : PaperSize.Read(Paper, unit, "--paper");
+    public PaperSize PaperFor(LengthUnit unit) => Paper is null && AtHand.Print("paper") is string kept ? PaperSize.Read(kept, unit, PrintSettings.Paper) : PaperSize.Read(Paper, unit, "--paper");
 
-    public PrintCorrection PrintCorrection() => Correction is null && Kept.Print("correction") is string kept
+    public PrintCorrection PrintCorrection() => Correction is null && AtHand.Print("correction") is string kept
         ? Ringwright.Paper.Sheets.PrintCorrection.Read(kept, PrintSettings.Correction)
         : Ringwright.Paper.Sheets.PrintCorrection.Read(Correction, "--correction");
 

@@ -41,9 +41,9 @@ internal class ShopSettings : UnitSettings, ITakesShop
     [Description(ShopFile.Help)]
     public string? Shop { get; init; }
 
-    public KeptChoices Kept { get; set; } = KeptChoices.None;
+    public KeptChoices AtHand { get; set; } = KeptChoices.None;
 
-    public Shop ReadShop(LengthUnit unit) => ShopFile.Read(Shop, Kept, unit);
+    public Shop ReadShop(LengthUnit unit) => ShopFile.Read(Shop, AtHand, unit);
 }
 
 /// <summary>A piece file and the shop it is made in.</summary>

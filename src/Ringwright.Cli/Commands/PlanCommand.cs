@@ -31,7 +31,7 @@ internal sealed class PlanCommand(IAnsiConsole console) : Command<PlanCommand.Se
         public PacketOptions Options(LengthUnit unit) => new(Style(unit), PaperFor(unit), DateOnly.FromDateTime(DateTime.Now))
         {
             Correction = PrintCorrection(),
-            Duplex = Duplex || Kept.Print("duplex") is not null,
+            Duplex = Duplex || AtHand.Print("duplex") is not null,
             Sheets = Sheets is null ? null : PacketOptions.ReadSheets(Sheets),
         };
     }

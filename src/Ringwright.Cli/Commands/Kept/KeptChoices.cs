@@ -1,4 +1,3 @@
-using Ringwright.Cli.Output;
 using Ringwright.Core.Pieces;
 using Ringwright.Paper.Sheets;
 using Ringwright.Store;
@@ -30,7 +29,7 @@ internal interface ITakesShop
     string? Shop { get; }
 
     /// <summary>What is kept, for where nothing is named.</summary>
-    KeptChoices Kept { set; }
+    KeptChoices AtHand { set; }
 }
 
 /// <summary>Hands what is kept to the commands that may use it, and says which shop that is.</summary>
@@ -42,7 +41,7 @@ internal sealed class KeptInterceptor(TextWriter notes) : ICommandInterceptor
     {
         if (settings is not ITakesShop taking || (taking.Shop is not null && settings is not PaperSettings)) return;
         var kept = KeptChoices.Read();
-        taking.Kept = kept;
+        taking.AtHand = kept;
         if (taking.Shop is null && kept.Shop is Shop shop) notes.WriteLine($"Shop: “{shop.Name}”, the one in use in your data folder; --shop names another.");
         if (settings is PaperSettings paper && paper.FromKept(kept) is { Length: > 0 } printing) notes.WriteLine($"Printed as your settings say: {printing}.");
     }

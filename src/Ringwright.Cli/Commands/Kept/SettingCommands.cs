@@ -30,7 +30,14 @@ internal static class SettingCommands
     public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
     {
         branch.SetDescription("How you print, kept for the app and for commands that print: list, get, set.");
-        data.Add<KeptSettings>(branch, "list", "All settings and their values.", (store, _) => Answer.List(
+        data.Add<KeptSettings>(branch, "list", "All settings and their values.", (store, _) => All(store));
+        data.Add<SettingSettings>(branch, "get", "The value of a setting.", (store, s) => Said(PrintSettings.Named(s.Name), store.Settings[s.Name], store.Settings[s.Name] ?? AsUsual));
+        data.Add<SetSettings>(branch, "set", "Give a setting a value; without one it is as usual again.", Set);
+    }
+
+    private static Answer All(DataStore store)
+    {
+        Answer all = Answer.List(
             "settings", "", PrintSettings.All,
             s => [s.Name, store.Settings[s.Name] ?? AsUsual, s.Says],
             (json, s) =>
@@ -38,9 +45,8 @@ internal static class SettingCommands
                 json.WriteString("name", s.Name);
                 json.WriteString("value", store.Settings[s.Name]);
                 json.WriteString("says", s.Says);
-            }) with { RightAligned = [] });
-        data.Add<SettingSettings>(branch, "get", "The value of a setting.", (store, s) => Said(PrintSettings.Named(s.Name), store.Settings[s.Name], store.Settings[s.Name] ?? AsUsual));
-        data.Add<SetSettings>(branch, "set", "Give a setting a value; without one it is as usual again.", Set);
+            });
+        return all with { RightAligned = [] };
     }
 
     private static Answer Set(DataStore store, SetSettings settings)

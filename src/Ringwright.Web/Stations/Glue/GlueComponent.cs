@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Components;
-using Ringwright.Core.Planning;
 using Ringwright.Web.Components;
 
 namespace Ringwright.Web.Stations;

@@ -164,8 +164,8 @@ public class EveryFieldTests(RunningApp app) : IClassFixture<RunningApp>
         Piece[] examples = [.. Example.Files.Select(f => File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "examples", f))).Where(j => j.Contains($"\"{Piece.FormatName}\"", StringComparison.Ordinal)).Select(DocumentJson.ReadPiece)];
         Assert.Equal(8, examples.SelectMany(e => e.Rings).Select(r => r.GetType()).Distinct().Count());
         Piece bowl = examples.First(e => e.Shape?.Inside is Wall && e.Shape.Holding is not null);
-        Length Mm(double mm) => Length.FromMillimetres(mm);
-        Hollow drawn = new() { Points = [new() { Diameter = Mm(20), Height = Mm(15) }, new() { Diameter = bowl.Shape!.Outer[^1].Diameter.Millimetres is var d ? Mm(d - 20) : default, Height = bowl.Shape.Outer[^1].Height }] };
+        ShapePoint rim = bowl.Shape!.Outer[^1];
+        Hollow drawn = new() { Points = [new() { Diameter = Mm(20), Height = Mm(15) }, new() { Diameter = Mm(rim.Diameter.Millimetres - 20), Height = rim.Height }] };
         return
         [
             .. examples.Select(e => new Work(e, FullShop)),
@@ -173,6 +173,8 @@ public class EveryFieldTests(RunningApp app) : IClassFixture<RunningApp>
             new Work(bowl with { Shape = bowl.Shape with { Inside = drawn } }, FullShop),
         ];
     }
+
+    private static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 
     private static IEnumerable<string> Changes(Work work, Lens lens, string document) => Typed.Select(text => lens.Write(work, text, LengthUnit.Millimetre))
         .Where(w => w.Error is null)
