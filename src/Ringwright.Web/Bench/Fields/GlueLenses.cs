@@ -12,7 +12,7 @@ public static class GlueLenses
         Glue.Time("openTime", "Open time", "From the first spread until closed", s => s.Adhesive.OpenTime, (s, v) => s with { Adhesive = s.Adhesive with { OpenTime = v } }),
         Glue.Time("clampTime", "Clamp time", "Until the next joint may follow", s => s.Adhesive.ClampTime, (s, v) => s with { Adhesive = s.Adhesive with { ClampTime = v } }),
         Glue.Time("cureTime", "Cure time", "Until it may be flattened or turned", s => s.Adhesive.CureTime, (s, v) => s with { Adhesive = s.Adhesive with { CureTime = v } }),
-        Glue.Words("note", "Note", "Anything else worth knowing", "nothing", s => s.Adhesive.Note, (s, v) => s with { Adhesive = s.Adhesive with { Note = v } }),
+        Glue.Text("note", "Note", "Anything else worth knowing", "nothing", s => s.Adhesive.Note, (s, v) => s with { Adhesive = s.Adhesive with { Note = v } }),
     ];
 
     /// <summary>Clamps, hands and hours.</summary>

@@ -66,7 +66,9 @@ public static class RingLenses
     private static IEnumerable<Lens> Rest(RingLens at, Ring ring)
     {
         yield return at.Of<Ring, Length?>(RingFields.Allowance, Codecs.Length.OrBlank(), r => r.Allowance, (r, v) => r with { Allowance = v });
-        if (ring is not SolidLayer) yield return at.Of<Ring, double>(RingFields.Shift, Codecs.Number(""), r => r.Shift, (r, v) => r with { Shift = v });
+        // Of a layer of one piece the whole turn is its only segment.
+        Field shift = ring is SolidLayer ? RingFields.Shift with { Label = "Grain turned by", Hint = "Full turns; 0.25 lays it across" } : RingFields.Shift;
+        yield return at.Of<Ring, double>(shift, Codecs.Number(""), r => r.Shift, (r, v) => r with { Shift = v });
         yield return at.Named<Ring, string>(RingFields.Name, Codecs.Words, r => r.Name, (r, v) => r with { Name = v });
     }
 }

@@ -47,6 +47,9 @@ internal sealed class ShopLens(Station station, string? url = null, string prefi
     public Lens Words(string key, string label, string hint, string blank, Func<Shop, string?> get, Func<Shop, string?, Shop> set) =>
         Of(new(key, label, FieldKind.Words, hint, blank), Codecs.WordsOrBlank, get, set);
 
+    public Lens Text(string key, string label, string hint, string blank, Func<Shop, string?> get, Func<Shop, string?, Shop> set) =>
+        Of(new(key, label, FieldKind.Text, hint, blank), Codecs.WordsOrBlank, get, set);
+
     public Lens Of<T>(Field field, Codec<T> codec, Func<Shop, T> get, Func<Shop, T, Shop> set) =>
         Lens.Of(_place, field with { Key = prefix + field.Key }, codec, w => get(w.Shop), (w, v) => w.WithShop(s => set(s, v)));
 }

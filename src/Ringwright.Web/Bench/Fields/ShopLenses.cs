@@ -50,7 +50,7 @@ public static class ShopLenses
         AtFit.Angle("saw.lean", "Blade leans", "From square to the table", s => s.Saw.Lean, (s, v) => s with { Saw = s.Saw with { Lean = v } }),
         AtFit.Length("saw.kerfSd", "Kerf varies", "Standard deviation", s => s.Saw.KerfSd, (s, v) => s with { Saw = s.Saw with { KerfSd = v } }),
         AtFit.Length("sanding.unevenness", "Sanding is uneven", "Rim against tip of a face", s => s.Sanding.Unevenness, (s, v) => s with { Sanding = s.Sanding with { Unevenness = v } }),
-        AtFit.Words("hands.basis", "What these values rest on", "One sentence", "starting values", s => s.Hands.Basis, (s, v) => s with { Hands = s.Hands with { Basis = v } }),
+        AtFit.Text("hands.basis", "What these values rest on", "One sentence", "starting values", s => s.Hands.Basis, (s, v) => s with { Hands = s.Hands with { Basis = v } }),
     ];
 
     /// <summary>What the glued joints hold while the wood moves.</summary>

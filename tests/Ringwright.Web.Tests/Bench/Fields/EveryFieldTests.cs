@@ -168,11 +168,14 @@ public class EveryFieldTests(RunningApp app) : IClassFixture<RunningApp>
         Hollow drawn = new() { Points = [new() { Diameter = Mm(20), Height = Mm(15) }, new() { Diameter = Mm(rim.Diameter.Millimetres - 20), Height = rim.Height }] };
         return
         [
-            .. examples.Select(e => new Work(e, FullShop)),
-            new Work(bowl with { Shape = bowl.Shape with { Inside = new Wall { Thickness = Mm(8), Along = [new() { Height = Mm(10), Thickness = Mm(9) }] } } }, FullShop),
-            new Work(bowl with { Shape = bowl.Shape with { Inside = drawn } }, FullShop),
+            .. examples.Select(Priced),
+            Priced(bowl with { Shape = bowl.Shape with { Inside = new Wall { Thickness = Mm(8), Along = [new() { Height = Mm(10), Thickness = Mm(9) }] } } }),
+            Priced(bowl with { Shape = bowl.Shape with { Inside = drawn } }),
         ];
     }
+
+    // Each wood has a price: typing one changes that price and adds nothing else.
+    private static Work Priced(Piece piece) => new(piece, FullShop with { Money = new() { Woods = [.. CostLenses.WoodsOf(new(piece, FullShop)).Select(w => new WoodPrice { Wood = w, Price = 12 })] } });
 
     private static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 
