@@ -7,13 +7,13 @@ namespace Ringwright.Core.Pieces;
 /// <summary>How quick these hands are at the work that is neither sawing, sanding nor gluing. Starting values are rough guesses, no source.</summary>
 public sealed record Pace
 {
-    /// <summary>Minutes to set planer or rip fence once, a trial cut included.</summary>
+    /// <summary>Minutes to set planer, rip fence or stop once, a trial cut included.</summary>
     public double MinutesPerSetting { get; init; } = 5;
 
     /// <summary>Minutes to rip and plane one strip at a setting that stands.</summary>
     public double MinutesPerStrip { get; init; } = 3;
 
-    /// <summary>Minutes to set the fences for one kind of wedge, a test half included.</summary>
+    /// <summary>Minutes to set the fences to one angle, a test half included.</summary>
     public double MinutesPerFenceSetting { get; init; } = 15;
 
     /// <summary>Minutes to mount the work once on the lathe.</summary>
