@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Stock.Choosing;
@@ -86,18 +87,13 @@ internal sealed class ChooseCommand(IAnsiConsole console) : Command<ChooseComman
     private static void Write(Utf8JsonWriter json, WedgeChoice choice)
     {
         json.WriteString("says", choice.Sentence);
-        json.WriteStartArray("ring");
-        foreach (PlacedWedge placed in choice.Ring)
+        json.WriteObjects("ring", choice.Ring, placed =>
         {
-            json.WriteStartObject();
             json.WriteNumber("place", placed.Place);
             json.WriteNumber("number", placed.Wedge.Number);
             json.WriteString("wood", placed.Wedge.Wood);
             json.WriteNumber("angle", placed.Angle);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
         json.WriteStartArray("leftOver");
         foreach (int number in choice.LeftOver) json.WriteNumberValue(number);
         json.WriteEndArray();

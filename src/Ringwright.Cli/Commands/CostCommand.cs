@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
@@ -9,16 +8,9 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright cost FILE</c>: how long the piece takes, how much wood to buy, what it costs, with ranges.</summary>
-internal sealed class CostCommand(IAnsiConsole console) : Command<CostCommand.Settings>
+internal sealed class CostCommand(IAnsiConsole console) : Command<AnswerSettings>
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--json")]
-        [Description("Print the answer as JSON.")]
-        public bool Json { get; init; }
-    }
-
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, AnswerSettings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
         var cost = CostPlan.Of(plan);

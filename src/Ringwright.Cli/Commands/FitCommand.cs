@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Core.Documents;
 using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
@@ -132,17 +133,12 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
         }
 
         json.WriteEndObject();
-        json.WriteStartArray("causes");
-        foreach (CauseShare cause in forecast.Causes)
+        json.WriteObjects("causes", forecast.Causes, cause =>
         {
-            json.WriteStartObject();
             json.WriteString("cause", JsonNamingPolicy.CamelCase.ConvertName(cause.Cause.ToString()));
             json.WriteNumber("share", cause.Share);
             json.WriteNumber("medianGap", cause.MedianGap);
             json.WriteNumber("medianGapWithout", cause.MedianGapWithout);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 }

@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
@@ -12,20 +11,9 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright glue FILE</c>: how each ring and the stack are glued, and the quickest order of it all.</summary>
-internal sealed class GlueCommand(IAnsiConsole console) : Command<GlueCommand.Settings>
+internal sealed class GlueCommand(IAnsiConsole console) : Command<PicturedSettings>
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--picture <FILE>")]
-        [Description(PictureFile.Help)]
-        public string? Picture { get; init; }
-
-        [CommandOption("--json")]
-        [Description("The glue plan and its schedule as JSON.")]
-        public bool Json { get; init; }
-    }
-
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, PicturedSettings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();

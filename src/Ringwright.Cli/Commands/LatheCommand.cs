@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -9,20 +8,9 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright lathe FILE</c>: holding, boring, the wall after each pass, speeds, order of work.</summary>
-internal sealed class LatheCommand(IAnsiConsole console) : Command<LatheCommand.Settings>
+internal sealed class LatheCommand(IAnsiConsole console) : Command<PicturedSettings>
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--picture <FILE>")]
-        [Description(PictureFile.Help)]
-        public string? Picture { get; init; }
-
-        [CommandOption("--json")]
-        [Description("Print the answer as JSON.")]
-        public bool Json { get; init; }
-    }
-
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, PicturedSettings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();

@@ -51,8 +51,6 @@ internal sealed class LearnCommand(IAnsiConsole console) : Command<LearnCommand.
         json.WriteNumber("lossWorth", learned.Hands.LossWorth!.Value);
         json.WriteNumber("minutesPerCut", learned.Hands.MinutesPerCut);
         json.WriteNumber("minutesPerFace", learned.Hands.MinutesPerFace);
-        json.WriteStartArray("says");
-        foreach (string sentence in LearnedSentences.Of(belief)) json.WriteStringValue(sentence);
-        json.WriteEndArray();
+        json.WriteTexts("says", LearnedSentences.Of(belief));
     }
 }

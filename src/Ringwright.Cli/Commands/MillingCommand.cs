@@ -1,4 +1,3 @@
-using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
@@ -10,16 +9,9 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright milling FILE</c>: from rough wood to the strips of the whole piece, batched by setting.</summary>
-internal sealed class MillingCommand(IAnsiConsole console) : Command<MillingCommand.Settings>
+internal sealed class MillingCommand(IAnsiConsole console) : Command<AnswerSettings>
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--json")]
-        [Description("The milling plan as JSON.")]
-        public bool Json { get; init; }
-    }
-
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, AnswerSettings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
         MeasureStyle style = settings.Style(plan.Piece.Units);

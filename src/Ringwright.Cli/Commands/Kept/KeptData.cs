@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Core.Documents;
 using Ringwright.Store;
 using Spectre.Console;
 using Spectre.Console.Cli;
@@ -13,6 +14,22 @@ internal sealed class KeptData(IAnsiConsole console)
     /// <summary>Adds a command that answers in words and as JSON.</summary>
     public void Add<T>(IConfigurator<CommandSettings> branch, string name, string description, Func<DataStore, T, Answer> answer)
         where T : KeptSettings => branch.AddDelegate<T>(name, (_, settings, _) => Run(settings, answer)).WithDescription(description);
+
+    /// <summary>Adds the two commands that take an entry off its list and bring it back.</summary>
+    public void AddRemoval(IConfigurator<CommandSettings> branch, string what, string group, Action<DataStore, long> remove, Action<DataStore, long> putBack)
+    {
+        string name = char.ToUpperInvariant(what[0]) + what[1..];
+        Add<NumberSettings>(branch, "remove", $"Take a {what} off the list; 'put-back' undoes it.", (store, s) =>
+        {
+            remove(store, s.Number);
+            return Answer.Of($"{name} {s.Number} removed; 'ringwright {group} put-back {s.Number}' brings it back.", s.Number);
+        });
+        Add<NumberSettings>(branch, "put-back", $"Put a removed {what} back.", (store, s) =>
+        {
+            putBack(store, s.Number);
+            return Answer.Of($"{name} {s.Number} is back.", s.Number);
+        });
+    }
 
     /// <summary>Reads something from the user's data.</summary>
     public static T Read<T>(Func<DataStore, T> read)
@@ -67,15 +84,10 @@ internal sealed record Answer(string Sentence, Action<Utf8JsonWriter> Json)
     public static Answer List<T>(string name, string empty, IReadOnlyList<T> entries, Func<T, string[]> row, Action<Utf8JsonWriter, T> json) =>
         new(entries.Count == 0 ? empty : $"{entries.Count} {(entries.Count == 1 ? name.TrimEnd('s') : name)}", writer =>
         {
-            writer.WriteStartArray(name);
-            foreach (T entry in entries)
+            writer.WriteObjects(name, entries, entry =>
             {
-                writer.WriteStartObject();
                 json(writer, entry);
-                writer.WriteEndObject();
-            }
-
-            writer.WriteEndArray();
+            });
         })
         {
             Rows = [.. entries.Select(row)],

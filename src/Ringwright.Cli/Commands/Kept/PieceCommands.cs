@@ -62,16 +62,7 @@ internal static class PieceCommands
             long copy = store.Pieces.Duplicate(s.Number, s.Name);
             return Answer.Of($"Piece {copy} added, “{store.Pieces.Find(copy).Name}”.", copy);
         });
-        data.Add<NumberSettings>(branch, "remove", "Take a piece off the list; 'put-back' undoes it.", (store, s) =>
-        {
-            store.Pieces.Remove(s.Number);
-            return Answer.Of($"Piece {s.Number} removed; 'ringwright pieces put-back {s.Number}' brings it back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "put-back", "Put a removed piece back.", (store, s) =>
-        {
-            store.Pieces.PutBack(s.Number);
-            return Answer.Of($"Piece {s.Number} is back.", s.Number);
-        });
+        data.AddRemoval(branch, "piece", "pieces", (store, number) => store.Pieces.Remove(number), (store, number) => store.Pieces.PutBack(number));
         data.Add<NumberSettings>(branch, "versions", "The states of a piece that can be gone back to, the newest first.", Versions);
         data.Add<NameSettings>(branch, "keep", "Name the state a piece is in, so that it is kept for good.", (store, s) =>
         {
@@ -96,9 +87,7 @@ internal static class PieceCommands
             json.WriteString("name", p.Name);
             if (p.Kind is not null) json.WriteString("kind", p.Kind);
             json.WriteNumber("rings", p.Rings);
-            json.WriteStartArray("woods");
-            foreach (string wood in p.Woods) json.WriteStringValue(wood);
-            json.WriteEndArray();
+            json.WriteTexts("woods", p.Woods);
             json.WriteString("created", p.Created);
             json.WriteString("changed", p.Changed);
         });

@@ -36,16 +36,7 @@ internal static class RecordCommands
             SafeFile.Write(s.File, IsCsv(s.File) ? RunLogCsv.Write(log) : DocumentJson.Write(log));
             return Answer.Of($"{s.File} written, {log.Runs.Length} runs.");
         });
-        data.Add<NumberSettings>(branch, "remove", "Take a run out of the record; 'put-back' undoes it.", (store, s) =>
-        {
-            store.Record.Remove(s.Number);
-            return Answer.Of($"Run {s.Number} removed; 'ringwright record put-back {s.Number}' brings it back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "put-back", "Put a removed run back.", (store, s) =>
-        {
-            store.Record.PutBack(s.Number);
-            return Answer.Of($"Run {s.Number} is back.", s.Number);
-        });
+        data.AddRemoval(branch, "run", "record", (store, number) => store.Record.Remove(number), (store, number) => store.Record.PutBack(number));
     }
 
     private static bool IsCsv(string file) => file.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);

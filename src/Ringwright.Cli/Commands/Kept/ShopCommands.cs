@@ -35,16 +35,7 @@ internal static class ShopCommands
             store.Shops.Use(s.Number);
             return Answer.Of($"Shop {s.Number} is in use.", s.Number);
         });
-        data.Add<NumberSettings>(branch, "remove", "Take a shop off the list; 'put-back' undoes it.", (store, s) =>
-        {
-            store.Shops.Remove(s.Number);
-            return Answer.Of($"Shop {s.Number} removed; 'ringwright shops put-back {s.Number}' brings it back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "put-back", "Put a removed shop back.", (store, s) =>
-        {
-            store.Shops.PutBack(s.Number);
-            return Answer.Of($"Shop {s.Number} is back.", s.Number);
-        });
+        data.AddRemoval(branch, "shop", "shops", (store, number) => store.Shops.Remove(number), (store, number) => store.Shops.PutBack(number));
     }
 
     private static Answer Take(DataStore store, TakeSettings settings)
