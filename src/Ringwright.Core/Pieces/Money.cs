@@ -44,11 +44,11 @@ public sealed record Money
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableArray<WoodPrice>? Woods { get; init; }
 
-    /// <summary>Worth of one hour of work; not counted when absent.</summary>
+    /// <summary>Worth of one hour of work, in the shop's currency; not counted when absent.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? Hour { get; init; }
 
-    /// <summary>Glue, abrasives, finish and the rest for one piece; not counted when absent.</summary>
+    /// <summary>Glue, abrasives, finish and the rest for one piece, in the shop's currency; not counted when absent.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? Supplies { get; init; }
 
@@ -83,7 +83,7 @@ public sealed record WoodPrice
     /// <summary>The wood, as rings name it.</summary>
     public required string Wood { get; init; }
 
-    /// <summary>What one measure of it costs, rough as it is bought.</summary>
+    /// <summary>What one measure of it costs, rough as it is bought, in the shop's currency.</summary>
     public required double Price { get; init; }
 
     /// <summary>What the price is for.</summary>
