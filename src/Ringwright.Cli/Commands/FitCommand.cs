@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Documents;
 using Ringwright.Core;
 using Ringwright.Core.Fitting;
@@ -14,8 +15,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright fit FILE</c>: how the joints will close, over many simulated rings.</summary>
-internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Settings>
+internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "fit",
+        "Saw, sand and dry-fit many rings in simulation: how wide the joints gape and what is worth improving.",
+        "fit examples/walnut-ring.json --rings 500",
+        "fit examples/two-wood-disc.json --measured examples/measured-disc.csv --depth \"7 mm\" --picture ring.svg");
+
     internal sealed class Settings : SimulationSettings
     {
         [CommandOption("--rings <N>")]

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -11,8 +12,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright glue FILE</c>: how each ring and the stack are glued, and the quickest order of it all.</summary>
-internal sealed class GlueCommand(IAnsiConsole console) : Command<PicturedSettings>
+internal sealed class GlueCommand(IAnsiConsole console) : Command<PicturedSettings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "glue",
+        "How each ring and the stack are glued: parts, clamps, marks to line up, and the quickest order of it all.",
+        "glue examples/feature-bowl.json --shop examples/small-shop.json --picture glue.svg");
+
     public override int Execute(CommandContext context, PicturedSettings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);

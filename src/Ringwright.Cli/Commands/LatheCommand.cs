@@ -1,4 +1,5 @@
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Pictures.Lathe;
@@ -8,8 +9,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright lathe FILE</c>: holding, boring, the wall after each pass, speeds, order of work.</summary>
-internal sealed class LatheCommand(IAnsiConsole console) : Command<PicturedSettings>
+internal sealed class LatheCommand(IAnsiConsole console) : Command<PicturedSettings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "lathe",
+        "The work at the lathe: holding, boring, the wall after each pass, speeds, order of work.",
+        "lathe examples/feature-bowl.json --picture lathe.svg");
+
     public override int Execute(CommandContext context, PicturedSettings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
