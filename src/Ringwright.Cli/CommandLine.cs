@@ -27,12 +27,12 @@ public static class CommandLine
         }
         catch (CommandAppException e)
         {
-            complaints.WriteLine($"{e.Message.TrimEnd('.')}; see 'ringwright --help'.");
+            complaints.WriteLine($"{OneLine.Of(e.Message, 200).TrimEnd('.')}; see 'ringwright --help'.");
             return ExitCode.BadInput;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            complaints.WriteLine(e.Message);
+            complaints.WriteLine(OneLine.Of(e.Message, 500));
             return ExitCode.FileFault;
         }
         catch (StoreException e)

@@ -11,11 +11,11 @@ public sealed class BadInputException : Exception
     /// <param name="problem">What is wrong, with the value as it was given.</param>
     /// <param name="right">What would be right.</param>
     public BadInputException(string where, string problem, string right)
-        : base($"{where}: {problem}; {right}.")
+        : base(OneLine.Of($"{where}: {problem}; {right}."))
     {
-        Where = where;
-        Problem = problem;
-        Right = right;
+        Where = OneLine.Of(where);
+        Problem = OneLine.Of(problem);
+        Right = OneLine.Of(right);
     }
 
     /// <summary>The place a person can find.</summary>

@@ -69,5 +69,6 @@ internal static class Found
         return $"{found} stands here; {needed} is needed";
     }
 
-    private static string Shorten(string text) => text.Length <= 40 ? text : text[..40] + "…";
+    /// <summary>The beginning of a long text.</summary>
+    public static string Shorten(string text) => text.Length <= 40 ? text : OneLine.Start(text, 40) + "…";
 }

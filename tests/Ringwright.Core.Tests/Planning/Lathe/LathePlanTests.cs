@@ -78,6 +78,15 @@ public class LathePlanTests
         Assert.Equal(0.3004, lathe.Find("bore-point")!.Value / lathe.Find("bore-drill")!.Value, 5e-5);
     }
 
+    // Found by fuzzing: 1.1 mm of radius are less than the 1.5 mm that roughing leaves, so no wall is roughed inside.
+    [Fact]
+    public void A_hole_narrower_than_the_finish_allowance_is_not_roughed()
+    {
+        LathePlan lathe = Of(new() { Name = "Bead", Rings = [new WedgeDisc { Name = "Disc", Segments = 6, Diameter = AnyPiece.Mm(23.8), Thickness = AnyPiece.Mm(10), Woods = ["walnut"], Bore = AnyPiece.Mm(2.2) }] });
+        Assert.Null(lathe.Find("wall-roughed"));
+        Assert.NotNull(lathe.Find("wall-finished"));
+    }
+
     [Fact]
     public void The_drill_stops_above_the_floor_by_the_finish_allowance()
     {
