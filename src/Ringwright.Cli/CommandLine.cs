@@ -64,6 +64,7 @@ public static class CommandLine
             config.UseStrictParsing();
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
+            config.SetApplicationVersion(AppVersion.Text);
             config.AddCommand<PlanCommand>("plan")
                 .WithDescription("Plan a piece: job sheet (PDF), picture (SVG), plan (JSON), cut list (CSV), and a summary here.")
                 .WithExample("plan", "examples/two-wood-disc.json", "--out", "out");
