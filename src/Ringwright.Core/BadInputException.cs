@@ -6,15 +6,18 @@ namespace Ringwright.Core;
 /// </summary>
 public sealed class BadInputException : Exception
 {
+    // A value as long as a file would bury the sentence that quotes it.
+    private const int Longest = 600;
+
     /// <summary>Makes the sentence "<paramref name="where"/>: <paramref name="problem"/>; <paramref name="right"/>."</summary>
     /// <param name="where">The place a person can find: a field path, a ring's name, a command's option.</param>
     /// <param name="problem">What is wrong, with the value as it was given.</param>
     /// <param name="right">What would be right.</param>
     public BadInputException(string where, string problem, string right)
-        : base($"{where}: {problem}; {right}.")
+        : base($"{Short(where)}: {Short(problem)}; {right}.")
     {
-        Where = where;
-        Problem = problem;
+        Where = Short(where);
+        Problem = Short(problem);
         Right = right;
     }
 
@@ -26,4 +29,6 @@ public sealed class BadInputException : Exception
 
     /// <summary>What would be right.</summary>
     public string Right { get; }
+
+    private static string Short(string text) => text is not { Length: > Longest } ? text : text[..(char.IsHighSurrogate(text[Longest - 1]) ? Longest - 1 : Longest)] + "…";
 }

@@ -109,6 +109,8 @@ public class HeaderTests(RunningApp app) : IClassFixture<RunningApp>
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(app.Address, "/saw/marks")) { Content = new ByteArrayContent(new byte[WebServer.LargestFile + 1]) };
         request.Headers.Add("Origin", app.Address.GetLeftPart(UriPartial.Authority));
+        // Else the answer comes while the body is still being sent.
+        request.Headers.ExpectContinue = true;
         using HttpResponseMessage answer = await app.Client.SendAsync(request, Cancel);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
         Assert.Equal("That is too large (413); at most 4 MB are read.", await answer.Content.ReadAsStringAsync(Cancel));

@@ -76,14 +76,14 @@ public class PictureBombTests
     public void Another_kind_of_file_with_a_pictures_name_is_refused(string content) => Refused(Encoding.Latin1.GetBytes(content), "it is not a PNG or JPEG picture");
 
     [Fact]
-    public void A_jpeg_header_of_65535_by_65535_is_refused()
+    public void The_largest_jpeg_header_there_can_be_is_refused()
     {
         byte[] file =
         [
-            0xFF, 0xD8, 0xFF, 0xC0, 0, 17, 8, 0xFF, 0xFF, 0xFF, 0xFF, 3, 1, 0x22, 0, 2, 0x11, 1, 3, 0x11, 1,
+            0xFF, 0xD8, 0xFF, 0xC0, 0, 17, 8, 0xFF, 0xDC, 0xFF, 0xDC, 3, 1, 0x22, 0, 2, 0x11, 1, 3, 0x11, 1,
             0xFF, 0xDA, 0, 12, 3, 1, 0, 2, 0x11, 3, 0x11, 0, 63, 0, 0, 0xFF, 0xD9,
         ];
-        Refused(file, "65535 × 65535 pixels are too many");
+        Refused(file, "65500 × 65500 pixels are too many");
     }
 
     private static void Refused(byte[] file, string words, long most = MuchMemory)

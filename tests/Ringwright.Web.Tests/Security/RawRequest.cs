@@ -21,5 +21,9 @@ internal static class RawRequest
     }
 
     /// <summary>What came back, head and body.</summary>
-    public sealed record RawAnswer(int Status, string Text);
+    public sealed record RawAnswer(int Status, string Text)
+    {
+        /// <summary>Status line and headers.</summary>
+        public string Head => Text[..Text.IndexOf("\r\n\r\n", StringComparison.Ordinal)];
+    }
 }
