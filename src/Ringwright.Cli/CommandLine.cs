@@ -66,6 +66,7 @@ public static class CommandLine
             config.UseStrictParsing();
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
+            config.SetApplicationVersion(AppVersion.Text);
             catalogue.Add<PlanCommand>(config);
             catalogue.Add<NewCommand>(config);
             catalogue.Add<CheckCommand>(config);
