@@ -27,12 +27,12 @@ internal static class SettingCommands
 {
     private const string AsUsual = "as usual";
 
-    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    public static void AddTo(KeptData data)
     {
-        branch.SetDescription("How you print, kept for the app and for commands that print: list, get, set.");
-        data.Add<KeptSettings>(branch, "list", "All settings and their values.", (store, _) => All(store));
-        data.Add<SettingSettings>(branch, "get", "The value of a setting.", (store, s) => Said(PrintSettings.Named(s.Name), store.Settings[s.Name], store.Settings[s.Name] ?? AsUsual));
-        data.Add<SetSettings>(branch, "set", "Give a setting a value; without one it is as usual again.", Set);
+        data.Describe("How you print, kept for the app and for commands that print: list, get, set.");
+        data.Add<KeptSettings>(new("list", "All settings and their values.", "settings list"), (store, _) => All(store));
+        data.Add<SettingSettings>(new("get", "The value of a setting.", "settings get print.paper"), (store, s) => Said(PrintSettings.Named(s.Name), store.Settings[s.Name], store.Settings[s.Name] ?? AsUsual));
+        data.Add<SetSettings>(new("set", "Give a setting a value; without one it is as usual again.", "settings set print.paper letter", "settings set print.correction \"99.7 mm,100.2 mm\""), Set);
     }
 
     private static Answer All(DataStore store)
