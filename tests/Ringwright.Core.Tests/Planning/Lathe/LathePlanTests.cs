@@ -52,7 +52,8 @@ public class LathePlanTests
         foreach (RingPasses ring in LathePlan.Of(plan).Rings.Where(r => r.CentreWithin > 0))
         {
             double outer = ring.Ring.Section!.Levels.Max(l => l.Outer), inner = ring.Ring.Section.Levels.Min(l => l.Inner);
-            double flat = ring.Ring.OuterFlat(ring.Ring.Bottom), corner = ring.Ring.InnerCorner(ring.Ring.Bottom);
+            BlankRadii blank = ring.Ring.BlankAt(ring.Ring.Bottom);
+            double flat = blank.OuterFlat, corner = blank.InnerCorner;
             bool Holds(double off) => flat - off >= outer - 1e-9 && (corner == 0 || corner + off <= inner + 1e-9);
             Assert.True(Holds(ring.CentreWithin));
             Assert.False(Holds(ring.CentreWithin + 1e-6));
