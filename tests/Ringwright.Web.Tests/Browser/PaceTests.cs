@@ -14,7 +14,7 @@ public sealed class PaceTests(BrowserFixture fixture, RunningApp app) : IClassFi
     {
         app.Service<Workbench>().Put(Tower);
         await using OpenPage open = await OpenPage.Open(fixture, app.Address, "/shape/rings");
-        foreach ((string view, string picture) in new[] { ("Side", ".view-side svg"), ("Ring", ".view-plan svg"), ("Laid flat", ".view-flat svg") })
+        foreach ((string view, string picture) in new[] { ("Side", ".view-side svg"), ("Ring", ".view-plan svg[role=group]"), ("Laid flat", ".view-flat svg") })
         {
             await open.View(view);
             await Expect(open.Page.Locator(picture)).ToBeVisibleAsync();
