@@ -58,7 +58,7 @@ public sealed class DeskTests(BrowserFixture fixture, RunningApp app) : IClassFi
     private Task<OpenPage> Start(string path)
     {
         app.Put();
-        return OpenPage.Open(fixture, app.Address, path);
+        return OpenPage.In(fixture, app, path);
     }
 
     private static async Task Board(OpenPage open, string label, string wood, string length)
