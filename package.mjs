@@ -24,7 +24,7 @@ const programs = [['Ringwright.Web', 'Ringwright.Web', 'ringwright-app'], ['Ring
 const wanted = asked.length ? asked : systems;
 run(process.execPath, [join(root, 'src/npm-ci.mjs')], 'packaging');
 rmSync(join(work, 'publish'), { recursive: true, force: true });
-run('dotnet', ['build', 'packaging/publish.proj', `-p:Systems=${wanted.join('%3B')}`, `-p:Work=${work}`, '--nologo', '-v', 'quiet']);
+run('dotnet', ['build', 'packaging/publish.proj', `-p:Systems=${wanted.join('+')}`, `-p:Work=${work}`, '--nologo', '-v', 'quiet']);
 let failed = 0;
 for (const rid of wanted) {
   try {
