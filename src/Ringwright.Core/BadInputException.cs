@@ -14,11 +14,11 @@ public sealed class BadInputException : Exception
     /// <param name="problem">What is wrong, with the value as it was given.</param>
     /// <param name="right">What would be right.</param>
     public BadInputException(string where, string problem, string right)
-        : base($"{Short(where)}: {Short(problem)}; {right}.")
+        : base($"{OneLine.Of(where, Longest)}: {OneLine.Of(problem, Longest)}; {OneLine.Of(right)}.")
     {
-        Where = Short(where);
-        Problem = Short(problem);
-        Right = right;
+        Where = OneLine.Of(where, Longest);
+        Problem = OneLine.Of(problem, Longest);
+        Right = OneLine.Of(right);
     }
 
     /// <summary>The place a person can find.</summary>
@@ -29,6 +29,4 @@ public sealed class BadInputException : Exception
 
     /// <summary>What would be right.</summary>
     public string Right { get; }
-
-    private static string Short(string text) => text is not { Length: > Longest } ? text : text[..(char.IsHighSurrogate(text[Longest - 1]) ? Longest - 1 : Longest)] + "…";
 }
