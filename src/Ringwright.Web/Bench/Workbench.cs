@@ -107,6 +107,12 @@ public sealed class Workbench(Sheet sheet)
         Put(Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk, Borrowed = borrowed });
     }
 
+    /// <summary>Makes an example one of the user's pieces as it is, because work on it has begun. No step.</summary>
+    public void Own()
+    {
+        if (Now.Borrowed) Look(s => s with { Borrowed = false });
+    }
+
     /// <summary>Puts another sheet on the bench, made in the shop in use. What was there can be had back by undo.</summary>
     public void Put(Sheet sheet)
     {

@@ -31,6 +31,7 @@ internal static class DraftJson
             Selected = [.. sheet.Selected],
             Texts = sheet.Texts,
             Desk = sheet.Desk.All,
+            RingMarks = sheet.RingMarks,
         }, Options) + "\n";
 
     /// <summary>Reads what <see cref="Write"/> wrote, now or in version 1, whose texts were those of its piece.</summary>
@@ -43,6 +44,8 @@ internal static class DraftJson
         Piece piece = DocumentJson.ReadPiece(saved.Piece);
         var sheet = Sheet.Of(piece, DocumentJson.ReadShop(saved.Shop), saved.Units);
         ImmutableSortedSet<int> selected = [.. (saved.Selected.IsDefault ? [] : saved.Selected).Where(i => i >= 0 && i < piece.Rings.Length)];
+        if (!saved.RingMarks.IsDefault && saved.RingMarks.Length == piece.Rings.Length && saved.RingMarks.Distinct().Count() == piece.Rings.Length && !saved.RingMarks.Any(string.IsNullOrEmpty))
+            sheet = sheet with { RingMarks = saved.RingMarks };
         return sheet.Waiting(saved.Texts ?? sheet.Texts) with
         {
             Selected = selected.IsEmpty ? sheet.Selected : selected,
@@ -71,5 +74,7 @@ internal static class DraftJson
         public ImmutableSortedDictionary<string, string>? Texts { get; init; }
 
         public ImmutableSortedDictionary<string, string>? Desk { get; init; }
+
+        public ImmutableArray<string> RingMarks { get; init; }
     }
 }

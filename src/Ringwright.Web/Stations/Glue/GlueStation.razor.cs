@@ -74,5 +74,5 @@ public sealed partial class GlueStation
         }
     }
 
-    private void Show(GlueSchedule schedule) => (_schedule, _ticks) = (schedule, new(schedule.Plan, schedule.Tasks, IsDone));
+    private void Show(GlueSchedule schedule) => (_schedule, _ticks) = (schedule, new(schedule.Plan, schedule.Tasks, IsDone, Sheet.RingMarks));
 }
