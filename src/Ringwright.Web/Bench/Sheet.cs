@@ -107,8 +107,12 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
         return Texts.IsEmpty ? changed : new Settling(changed, []).Settle();
     }
 
-    /// <summary>The mark of a ring's plan.</summary>
-    public string MarkOf(RingPlan ring) => RingMarks[Math.Max(0, Good.Rings.IndexOf(ring))];
+    /// <summary>The mark of a ring's plan; empty for a plan that is not of this sheet.</summary>
+    public string MarkOf(RingPlan ring)
+    {
+        int at = Good.Rings.IndexOf(ring);
+        return at < 0 ? "" : RingMarks[at];
+    }
 
     /// <summary>The sheet with another plan of its piece; its rings stay who they are.</summary>
     internal Sheet Planned(Plan plan) => ReferenceEquals(plan, Good) ? this : this with { Good = plan, RingMarks = RingIdentity.Follow(Good.Piece.Rings, RingMarks, plan.Piece.Rings) };

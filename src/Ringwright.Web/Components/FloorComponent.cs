@@ -26,7 +26,14 @@ public abstract class FloorComponent : BenchComponent
     protected string By { get; private set; } = "";
 
     /// <summary>The work on the ring that is shown.</summary>
-    protected string Job => Numbers.Job(Sheet, Sheet.Ring);
+    protected string Job
+    {
+        get
+        {
+            Sheet sheet = Sheet;
+            return Numbers.Job(sheet, sheet.Ring);
+        }
+    }
 
     /// <summary>The wedges of a ring's plan.</summary>
     protected ImmutableArray<CutBasis> BasisOf(RingPlan ring) => [.. SawCut.Of(ring, Sheet.Good.Shop).Select(CutBasis.Of)];

@@ -5,6 +5,7 @@ using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Stations;
 
 namespace Ringwright.Web.Saving;
 
@@ -49,8 +50,21 @@ internal static class DraftJson
         return sheet.Waiting(saved.Texts ?? sheet.Texts) with
         {
             Selected = selected.IsEmpty ? sheet.Selected : selected,
-            Desk = saved.Desk is null ? DeskTexts.Empty : new(saved.Desk),
+            Desk = saved.Desk is null ? DeskTexts.Empty : ByMarks(new(saved.Desk.WithComparers(StringComparer.Ordinal)), sheet),
         };
+    }
+
+    // What was measured once hung on the names of piece and ring.
+    private static DeskTexts ByMarks(DeskTexts desk, Sheet sheet)
+    {
+        foreach ((Ring ring, string mark) in sheet.Good.Piece.Rings.Zip(sheet.RingMarks))
+        {
+            string end = $".{sheet.Good.Piece.Name}.{ring.Name}";
+            foreach ((string name, string text) in desk.All.Where(t => t.Key.StartsWith(FitDesk.DeskPrefix, StringComparison.Ordinal) && t.Key.EndsWith(end, StringComparison.Ordinal)))
+                desk = desk.With(name, "").With(FitDesk.NameOf(name[FitDesk.DeskPrefix.Length..^end.Length], mark), text);
+        }
+
+        return desk;
     }
 
     private static Saved Parse(string json)
