@@ -148,7 +148,7 @@ public class MeasuredKindTests
     [InlineData("half centre 0.1 mm", "centre", 4)]
     public void A_reading_of_the_dry_ring_is_a_closure_that_teaches_the_same_error(string text, string at, double parts)
     {
-        RingPlan plan = Plan(new WedgeDisc { Name = "Disc", Segments = 24, Diameter = AnyPiece.Mm(120), InnerDiameter = null, Tip = AnyPiece.Mm(2), Thickness = AnyPiece.Mm(20), Woods = ["maple"] });
+        RingPlan plan = Plan(new WedgeDisc { Name = "Disc", Segments = 24, Diameter = AnyPiece.Mm(120), Tip = AnyPiece.Mm(2), Thickness = AnyPiece.Mm(20), Woods = ["maple"] });
         FitObservation reading = ReadingText.Read(text, "test", LengthUnit.Millimetre);
         LoggedClosure closure = ReadClosure.Of(plan, Shop.Sled, [reading])!;
         Assert.Equal(at == "rim" ? OpenAt.Rim : OpenAt.Centre, closure.At);

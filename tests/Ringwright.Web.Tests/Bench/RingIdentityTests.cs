@@ -11,7 +11,7 @@ namespace Ringwright.Web.Tests.Bench;
 public sealed class RingIdentityTests : IDisposable
 {
     private readonly TemporaryFolder _data = new();
-    private readonly Workbench _bench = Example.BenchWith("feature-bowl.json");
+    private readonly Workbench _bench = new(Sheet.Of(Example.Piece with { Rings = [.. new[] { "Low", "Middle", "Top" }.Select(n => Example.Piece.Rings[0] with { Name = n })] }, Shop.Starting));
 
     public void Dispose() => _data.Dispose();
 
