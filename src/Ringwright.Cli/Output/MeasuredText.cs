@@ -13,7 +13,7 @@ internal static class MeasuredText
     /// <summary>Prints the verdict, every joint, and what the fences ask for.</summary>
     public static void Write(IAnsiConsole console, RingPlan plan, MeasuredRing ring, double wanted, MeasureStyle style)
     {
-        console.WriteLine(MeasuredVerdict.Of(plan.Ring.Name, ring.Fit, wanted).In(style));
+        console.WriteLine(MeasuredVerdict.Of(plan.Ring.Name, ring.Fit, wanted, plan.Stave is null ? "wedges" : "staves").In(style));
         AlignedText.Heading(console, "Joints under a band, counter-clockwise");
         AlignedText.Write(console, Joints(ring, wanted, style), 0, 2, 3, 4, 5);
         AlignedText.Heading(console, "The ring");

@@ -4,6 +4,7 @@ using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Rings;
+using Ringwright.Core.Sawing;
 using Ringwright.Core.Tests.Planning;
 
 namespace Ringwright.Core.Tests.Fitting;
@@ -86,7 +87,7 @@ public class MeasuredKindTests
     [Theory]
     [InlineData(0)]
     [InlineData(8)]
-    [InlineData(-20)]
+    [InlineData(-12)]
     public void Right_staves_close_and_stand_as_planned(double lean)
     {
         RingPlan plan = Plan(Mug(lean));
@@ -118,14 +119,14 @@ public class MeasuredKindTests
     [InlineData(0, 1)]
     [InlineData(8, 1)]
     [InlineData(8, 4)]
-    [InlineData(-25, 3)]
+    [InlineData(-12, 3)]
     public void Widths_at_both_ends_tell_what_the_solids_do(double lean, ulong seed)
     {
         Shop exact = Shop with { Saw = Shop.Saw with { KerfSd = default }, Sanding = Shop.Sanding with { Unevenness = default }, Hands = new() { AngleSd = default, SettingSd = Angle.FromDegrees(0.3), StopSd = default } };
         RingPlan plan = Plan(Mug(lean), exact);
-        var pieces = RingJobs.Pieces(plan, exact, seed, ErrorCause.Setting);
-        DryFitResult solids = DryFitSolver.Fit(pieces.AsSpan());
-        MeasuredRing ring = MeasuredRing.Of(plan, exact.Sled, [.. pieces.Select((p, i) => new MeasuredWedge(Read(i + 1, p.Bottom), Read(i + 1, p.Top)))], MeasuredRing.UsualDepth(plan));
+        DryFitResult solids = DryFitSolver.Fit(RingJobs.Pieces(plan, exact, seed, ErrorCause.Setting).AsSpan());
+        MeasuredWedge[] read = [.. RingJobs.Saw(plan, exact, seed, ErrorCause.Setting).Select((stave, i) => Read(i + 1, stave, lean))];
+        MeasuredRing ring = MeasuredRing.Of(plan, exact.Sled, read, MeasuredRing.UsualDepth(plan));
         Assert.True(Math.Abs(solids.Summary.ClosingError) > 0.2 * Math.PI / 180);
         Assert.Equal(solids.Summary.ClosingError, ring.Fit.Summary.ClosingError, 0.03 * Math.Abs(solids.Summary.ClosingError));
         Assert.Equal(solids.Summary.ClosingError > 0 ? FenceMove.AwayFromSquare : FenceMove.TowardsSquare, ring.Diagnosis.Correction.Move);
@@ -175,9 +176,19 @@ public class MeasuredKindTests
         return new(At(stave.Bottom), At(stave.Top));
     }
 
-    private static CaliperReading Read(int number, ConvexPolygon section)
+    // The four edges of a stave's two ends, as the saw left its solid.
+    private static MeasuredWedge Read(int number, SawnWedge stave, double lean)
     {
-        Vector2D[] outer = [.. section.Vertices.OrderByDescending(v => v.X).Take(2)], inner = [.. section.Vertices.OrderBy(v => v.X).Take(2)];
-        return new(number, "any", (outer[0] - outer[1]).Length, (inner[0] - inner[1]).Length);
+        ConvexSolid solid = stave.Solid.ToOuter(stave.InBoard);
+        double outward = stave.Marks.Up == BoardSide.Top ? 1 : -1;
+        CaliperReading End(int tag)
+        {
+            int face = solid.Tags.IndexOf(tag);
+            Vector3D[] corners = [.. solid.FaceCorners(face).ToArray().Select(c => solid.Corners.ToArray()[c]).OrderByDescending(c => outward * c.Z)];
+            return new(number, "any", (corners[0] - corners[1]).Length, (corners[2] - corners[3]).Length);
+        }
+
+        (int wide, int narrow) = stave.Marks.RimEdge == BoardEdge.Edge1 ? (FaceTag.Edge1, FaceTag.Edge2) : (FaceTag.Edge2, FaceTag.Edge1);
+        return lean >= 0 ? new(End(narrow), End(wide)) : new(End(wide), End(narrow));
     }
 }

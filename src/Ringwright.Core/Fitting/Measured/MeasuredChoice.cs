@@ -16,15 +16,17 @@ public static class MeasuredChoice
     /// <param name="plan">The ring's plan.</param>
     /// <param name="wedges">The measured wedges, and which batch of the ring each is of.</param>
     /// <param name="depth">Distance between the two reading places, mm.</param>
-    public static WedgeChoiceInput Of(RingPlan plan, IReadOnlyList<(CaliperReading Wedge, int Batch)> wedges, double depth)
+    public static WedgeChoiceInput Of(RingPlan plan, IReadOnlyList<(MeasuredWedge Wedge, int Batch)> wedges, double depth)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(wedges);
+        (IReadOnlyList<MeasuredWedge> level, depth) = plan.Stave is { } stave ? MeasuredStaves.Level(stave, [.. wedges.Select(w => w.Wedge)], depth) : ([.. wedges.Select(w => w.Wedge)], depth);
+        (CaliperReading Wedge, int Batch)[] read = [.. level.Zip(wedges, (w, of) => (Mean(w), of.Batch))];
         var kinds = MeasuredRing.KindsOf(plan);
         bool alike = plan.Batches.Length == 1;
         return new()
         {
-            Wedges = alike ? [.. wedges.Select(w => w.Wedge)] : [.. wedges.Select(w => Common(w.Wedge, plan.Batches[w.Batch].Glued, w.Batch, kinds.Length, depth))],
+            Wedges = alike ? [.. read.Select(w => w.Wedge)] : [.. read.Select(w => Common(w.Wedge, plan.Batches[w.Batch].Glued, w.Batch, kinds.Length, depth))],
             Places = kinds.Length,
             Depth = depth,
             Radius = plan.Glued.Reach,
@@ -40,6 +42,9 @@ public static class MeasuredChoice
         HashSet<int> spacers = [.. plan.Spacers.SelectMany(s => s.Places)];
         return [.. plan.Layout.Where((_, place) => !spacers.Contains(place)).Select(s => s.Wood)];
     }
+
+    // Of a wedge that was read on both sides, what lies half way.
+    private static CaliperReading Mean(MeasuredWedge wedge) => wedge.Below with { Rim = (wedge.Below.Rim + wedge.Above.Rim) / 2, Tip = (wedge.Below.Tip + wedge.Above.Tip) / 2 };
 
     private static string Label(int batch, string wood) => string.Create(CultureInfo.InvariantCulture, $"wedge {batch + 1} of {wood}");
 

@@ -66,8 +66,15 @@ public sealed record MeasuredRing(
         double most = UsualDepth(plan);
         if (!(depth > 0 && depth <= most + 1e-9))
             throw new BadInputException("depth", FormattableString.Invariant($"the reading places cannot be {depth:0.###} mm apart"), FormattableString.Invariant($"more than 0 and at most the wedge's depth, {most:0.###} mm, is needed"));
-        ImmutableArray<FitWedge> laid = plan.Stave is { } stave ? Staves(stave, wedges, depth) : Lay(plan, kinds, wedges, depth);
-        ImmutableArray<FitObservation> readings = [.. wedges.Select(w => Angle(w, depth, caliperSd))];
+        (IReadOnlyList<MeasuredWedge> level, double deep) = (wedges, depth);
+        if (plan.Stave is { } stave)
+        {
+            MeasuredStaves.Check(stave, wedges);
+            (level, deep) = MeasuredStaves.Level(stave, wedges, depth);
+        }
+
+        ImmutableArray<FitWedge> laid = plan.Stave is { } turned ? MeasuredStaves.Lay(turned, level, deep) : Lay(plan, kinds, wedges, depth);
+        ImmutableArray<FitObservation> readings = [.. level.Select(w => Angle(w, deep, caliperSd))];
         return new([.. wedges], DryFitSolver.Fit(laid.AsSpan()), readings, [.. Enumerable.Range(0, plan.Batches.Length).Where(kinds.Contains).Select(k => Kind(plan, sled, k, kinds, readings))])
         {
             Lean = plan.Stave is { } standing && wedges.All(w => !ReferenceEquals(w.Below, w.Above)) ? MeasuredStaves.Lean(standing, wedges) : null,
@@ -82,15 +89,9 @@ public sealed record MeasuredRing(
         return new(kind, places, ring.Wanted, own.OfType<WedgeAngleReading>().Average(r => r.Angle), own, FitDiagnosis.Of(ring, own));
     }
 
-    private static ImmutableArray<FitWedge> Staves(StaveGeometry stave, IReadOnlyList<MeasuredWedge> wedges, double depth)
-    {
-        MeasuredStaves.Check(stave, wedges);
-        return MeasuredStaves.Lay(stave, wedges, depth);
-    }
-
     private static ImmutableArray<FitWedge> Lay(RingPlan plan, ImmutableArray<int> kinds, IReadOnlyList<MeasuredWedge> wedges, double depth)
     {
-        double[] beyond = [.. plan.Batches.Select((b, kind) => Enumerable.Range(0, wedges.Count).Where(i => kinds[i] == kind).SelectMany(i => new[] { wedges[i].Below, wedges[i].Above }).ToArray() is { Length: > 0 } readings ? BeyondRimReading(b.Glued, readings, depth) : 0)];
+        double[] beyond = [.. plan.Batches.Select((b, kind) => Enumerable.Range(0, wedges.Count).Where(i => kinds[i] == kind).SelectMany(i => new[] { wedges[i].Below, wedges[i].Above }).ToArray() is { Length: > 0 } readings ? BeyondRimReading(b.Glued, readings, depth, plan.Batches.Length == 1 ? "measured wedges" : FormattableString.Invariant($"measured wedges, wedge {kind + 1}")) : 0)];
         ImmutableArray<FitWedge> laid = [.. wedges.Select((w, i) => Lay(w, plan.Batches[kinds[i]].Glued, depth, beyond[kinds[i]]))];
         return RingJobs.WithSpacers(plan, laid);
     }
@@ -99,13 +100,13 @@ public sealed record MeasuredRing(
     /// How far the rim lies outside of the place where the rim was read, mm. A ring of these wedges closes about right, so
     /// that place lies at the apothem mean width / (2 tan pi/N).
     /// </summary>
-    private static double BeyondRimReading(WedgeGeometry glued, CaliperReading[] readings, double depth)
+    private static double BeyondRimReading(WedgeGeometry glued, CaliperReading[] readings, double depth, string where)
     {
         double place = readings.Average(r => r.Rim) / (2 * Math.Tan(glued.HalfAngle));
         double beyond = glued.OuterApothem - place;
         double slack = Slack * glued.OuterApothem;
         if (beyond < -slack || beyond + depth > glued.Depth + slack)
-            throw new BadInputException("measured wedges", FormattableString.Invariant($"wedges so wide at the rim were read {place:0.##} mm from the centre, and the ring reaches from {glued.InnerApothem:0.##} mm to {glued.OuterApothem:0.##} mm"), FormattableString.Invariant($"readings inside the wedge, {depth:0.##} mm apart, are needed"));
+            throw new BadInputException(where, FormattableString.Invariant($"wedges so wide at the rim were read {place:0.##} mm from the centre, and the ring reaches from {glued.InnerApothem:0.##} mm to {glued.OuterApothem:0.##} mm"), FormattableString.Invariant($"readings inside the wedge, {depth:0.##} mm apart, are needed"));
         return Math.Clamp(beyond, 0, Math.Max(0, glued.Depth - depth));
     }
 

@@ -5,26 +5,49 @@ using Ringwright.Core.Rings;
 namespace Ringwright.Core.Fitting;
 
 /// <summary>
-/// Staves as a caliper reads them: at an end, along the edge that shows outside (as the rim) and along the one inside (as the tip).
-/// Both lie in one plane square to the ring's axis, thickness / cos(lean) apart. Upright staves are read at one end; leaning ones
-/// at both, the lower end below, the upper end above.
+/// Staves as a caliper reads them: at an end, along the edge that shows outside (as the rim) and along the one inside (as the tip),
+/// thickness / cos(planned lean) apart. Upright staves are read at one end; leaning ones at both, the lower end below, the upper
+/// end above. Pressed together they lean as their edges converge, which is not quite as planned, so their ends do not lie quite
+/// square to the axis; <see cref="Level"/> tells the widths as they lie in a plane that does.
 /// </summary>
 internal static class MeasuredStaves
 {
-    /// <summary>Radial distance between the outer and the inner edge of a stave's end, mm.</summary>
+    /// <summary>Distance between the outer and the inner edge of a stave's end, mm.</summary>
     public static double Depth(StaveGeometry stave) => stave.Thickness / Math.Cos(stave.Lean);
 
-    /// <summary>How the ring leans from the widths of its staves at both ends, radians: of mean outer widths, tan(lean) = (upper − lower) / (2 · height · tan(π/N)).</summary>
-    public static double Lean(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves) => Math.Atan(Grown(stave, staves) / (stave.Top - stave.Bottom));
+    /// <summary>
+    /// How the ring leans by the mean widths of its staves' outer faces at both ends, radians: sin(lean) = (upper − lower) / (2 · length · tan(π/N)),
+    /// from tan(mitre) = sin(lean) · tan(π/N).
+    /// </summary>
+    public static double Lean(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves) => Math.Asin(Math.Clamp(Grown(stave, staves) / stave.Length, -1, 1));
 
-    /// <summary>The staves' sections at the ring's two ends. The ring leans as their widths say, for only so their joints stand upright in the mean.</summary>
-    public static ImmutableArray<FitWedge> Lay(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves, double depth)
+    /// <summary>
+    /// The widths in planes square to the axis, through the outer edges that were read, and the depth there. Seen along a stave of
+    /// thickness t the inner edge of such a plane lies t·tan(lean) below the outer one, that of the end t·tan(planned lean); between
+    /// them the width changes as it does from end to end.
+    /// </summary>
+    /// <param name="stave">The stave as planned.</param>
+    /// <param name="staves">The readings.</param>
+    /// <param name="depth">Between the two edges that were read, mm.</param>
+    public static (IReadOnlyList<MeasuredWedge> Staves, double Depth) Level(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves, double depth)
     {
-        Vector2D outwards = new(Grown(stave, staves), 0);
-        return [.. staves.Select(s =>
+        double thickness = depth * Math.Cos(stave.Lean), lean = Lean(stave, staves), lower = thickness * (Math.Tan(stave.Lean) - Math.Tan(lean));
+        if (lower == 0) return (staves, thickness / Math.Cos(lean));
+        return ([.. staves.Select(s =>
+        {
+            double more = (s.Above.Rim - s.Below.Rim) / stave.Length * lower;
+            return new MeasuredWedge(s.Below with { Tip = s.Below.Tip + more }, s.Above with { Tip = s.Above.Tip + more });
+        })], thickness / Math.Cos(lean));
+    }
+
+    /// <summary>The staves' sections at the ring's two ends, from level widths. The ring leans as they say, for only so their joints stand upright in the mean.</summary>
+    public static ImmutableArray<FitWedge> Lay(StaveGeometry stave, IReadOnlyList<MeasuredWedge> level, double depth)
+    {
+        Vector2D outwards = new(Grown(stave, level), 0);
+        return [.. level.Select(s =>
         {
             ConvexPolygon below = Section(s.Below, depth), above = Section(s.Above, depth);
-            return new FitWedge(below, outwards == Vector2D.Zero && ReferenceEquals(s.Below, s.Above) ? below : new([.. above.Vertices.Select(v => v + outwards)]));
+            return new FitWedge(below, ReferenceEquals(s.Below, s.Above) ? below : new([.. above.Vertices.Select(v => v + outwards)]));
         })];
     }
 
@@ -41,8 +64,7 @@ internal static class MeasuredStaves
 
     private static ConvexPolygon Section(CaliperReading reading, double depth)
     {
-        double deep = reading.Depth ?? depth;
-        Vector2D inwards = new(-deep, 0);
-        return new([.. FitWedge.FromCaliper(reading.Rim, reading.Tip, deep).Bottom.Vertices.Select(v => v + inwards)]);
+        Vector2D inwards = new(-depth, 0);
+        return new([.. FitWedge.FromCaliper(reading.Rim, reading.Tip, depth).Bottom.Vertices.Select(v => v + inwards)]);
     }
 }

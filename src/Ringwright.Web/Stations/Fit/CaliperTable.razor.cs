@@ -4,6 +4,7 @@ using Ringwright.Core.Fitting;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Stock.Choosing;
+using Ringwright.Web.Bench.Fields;
 
 namespace Ringwright.Web.Stations;
 
@@ -66,7 +67,7 @@ public sealed partial class CaliperTable
         }
         catch (BadInputException e)
         {
-            (_ring, _problem) = (null, e.Message);
+            (_ring, _problem) = (null, FieldProblem.Capital(e.Message));
         }
     }
 
@@ -99,7 +100,7 @@ public sealed partial class CaliperTable
         }
         catch (BadInputException e)
         {
-            _problem = e.Message;
+            _problem = FieldProblem.Capital(e.Message);
         }
         catch (OperationCanceledException)
         {

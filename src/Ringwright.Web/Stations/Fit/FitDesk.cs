@@ -102,7 +102,7 @@ internal sealed class FitDesk(Sheet sheet)
     }
 
     /// <summary>What is asked of the chooser.</summary>
-    public WedgeChoiceInput Choice(IReadOnlyList<CaliperWedge> measured) => MeasuredChoice.Of(_ring, [.. measured.Select(m => (m.Wedge.Below, m.Row.Batch))], Depth);
+    public WedgeChoiceInput Choice(IReadOnlyList<CaliperWedge> measured) => MeasuredChoice.Of(_ring, [.. measured.Select(m => (m.Wedge, m.Row.Batch))], Depth);
 
     // Without a number there is no reading yet; nought is what a caliper shows at a point.
     private double? Read(CaliperRow row, CaliperPlace place)
