@@ -1,3 +1,5 @@
+using Ringwright.Core;
+
 namespace Ringwright.Store;
 
 /// <summary>
@@ -13,7 +15,7 @@ public sealed class StoreException : Exception
     /// <param name="right">What would be right.</param>
     /// <param name="cause">What the system said; null when the fault was found here.</param>
     public StoreException(StoreFault fault, string where, string problem, string right, Exception? cause = null)
-        : base($"{where}: {problem}; {right}.", cause)
+        : base(OneLine.Of($"{where}: {problem}; {right}."), cause)
     {
         Fault = fault;
         Where = where;

@@ -6,6 +6,12 @@ using Ringwright.Web.Sharing;
 try
 {
     StartOptions options = StartOptions.Read(args);
+    if (options.Version)
+    {
+        Console.WriteLine($"Ringwright {AppVersion.Text}");
+        return 0;
+    }
+
     WebApplication app = WebServer.Build(options.FreePort(), UserFolder.Usual());
     await app.StartAsync();
     string address = app.Urls.First();

@@ -10,10 +10,13 @@ namespace Ringwright.Web;
 /// <param name="OpenBrowser">Whether to open the page in the user's browser.</param>
 internal sealed record StartOptions(int? Port, bool OpenBrowser)
 {
-    private const string Known = "--port N, --no-browser and --share [ADDRESS] are known";
+    private const string Known = "--port N, --no-browser, --share [ADDRESS] and --version are known";
 
     /// <summary>Whether to share on the local network at once.</summary>
     public bool Share { get; init; }
+
+    /// <summary>Whether only the version is asked for.</summary>
+    public bool Version { get; init; }
 
     /// <summary>The one address to share at; null for all by which the local network reaches this machine.</summary>
     public IPAddress? ShareAt { get; init; }
@@ -21,7 +24,7 @@ internal sealed record StartOptions(int? Port, bool OpenBrowser)
     private const int UsualPort = 5177;
     private const int PortsToTry = 50;
 
-    /// <summary>Reads <c>--port N</c>, <c>--no-browser</c> and <c>--share [ADDRESS]</c>.</summary>
+    /// <summary>Reads <c>--port N</c>, <c>--no-browser</c>, <c>--share [ADDRESS]</c> and <c>--version</c>.</summary>
     /// <exception cref="BadInputException">Anything else.</exception>
     public static StartOptions Read(string[] args)
     {
@@ -31,6 +34,7 @@ internal sealed record StartOptions(int? Port, bool OpenBrowser)
             options = args[i] switch
             {
                 "--no-browser" => options with { OpenBrowser = false },
+                "--version" => options with { Version = true },
                 "--port" => options with { Port = ReadPort(i + 1 < args.Length ? args[++i] : "") },
                 "--share" => options with { Share = true, ShareAt = i + 1 < args.Length && !args[i + 1].StartsWith("--", StringComparison.Ordinal) ? ReadAddress(args[++i]) : null },
                 _ => throw new BadInputException("command line", $"“{args[i]}” is unknown", Known),

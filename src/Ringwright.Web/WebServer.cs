@@ -85,14 +85,14 @@ internal static class WebServer
 
     private static void Use(WebApplication app)
     {
-        app.UseKnownHosts();
         app.UseResponseHeaders();
+        app.UseSentences();
+        app.UseKnownHosts();
         app.UseWebSockets();
         app.UseOwnOriginOnly();
         app.UseVisitor();
         app.UseRateLimiter();
         app.UseShareGate();
-        app.UseStatusCodePages("text/plain", "Nothing is at this address ({0}); the bench is at /.");
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapPieces();

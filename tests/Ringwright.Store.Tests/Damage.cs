@@ -1,3 +1,5 @@
+using Microsoft.Data.Sqlite;
+
 namespace Ringwright.Store.Tests;
 
 /// <summary>What a failing disk does to a file.</summary>
@@ -26,6 +28,22 @@ internal static class Damage
     {
         using var stream = new FileStream(file, FileMode.Open);
         stream.SetLength(stream.Length / 2 - 100);
+    }
+
+    /// <summary>Sets one byte; the log goes into the file before, or SQLite would read the page there.</summary>
+    public static void SetByte(string file, int at, byte value)
+    {
+        using (var connection = new SqliteConnection($"Data Source={file};Pooling=False"))
+        {
+            connection.Open();
+            using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+            command.ExecuteNonQuery();
+        }
+
+        using var stream = new FileStream(file, FileMode.Open);
+        stream.Position = at;
+        stream.WriteByte(value);
     }
 
     public static void Empty(string file) => File.WriteAllBytes(file, []);

@@ -87,6 +87,35 @@ public sealed class OpeningTests : IDisposable
         Assert.Null(again.Told);
     }
 
+    // Found by fuzzing: each is an error of its own to SQLite, and none says that the file is damaged.
+    [Theory]
+    [InlineData("the header's format", 18, 9)]
+    [InlineData("the schema's format", 47, 9)]
+    [InlineData("a version below nought", 60, 0xCA)]
+    [InlineData("a version of nought", 63, 0)]
+    [InlineData("a version too low for its tables", 63, 1)]
+    public void A_header_with_one_wrong_byte_is_damage_too(string what, int at, byte value)
+    {
+        Prepare();
+        Damage.SetByte(_desk.DataFile, at, value);
+        using DataStore store = _desk.Open();
+        Assert.True(store.Told?.Contains("the copy of", StringComparison.Ordinal), what);
+        Assert.Equal("kept", store.Pieces.Find(1).Name);
+    }
+
+    [Theory]
+    [InlineData("DELETE FROM piece_words_config; SELECT 1")]
+    [InlineData("DROP TABLE piece_words_data; SELECT 1")]
+    [InlineData("PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = 'CREATE TABLE board (nothing)' WHERE name = 'board'; SELECT 1")]
+    public void Tables_that_are_not_as_they_were_made_are_damage_too(string damage)
+    {
+        Prepare();
+        Number(damage);
+        using DataStore store = _desk.Open();
+        Assert.Contains("the copy of", store.Told, StringComparison.Ordinal);
+        Assert.Equal("kept", store.Pieces.Find(1).Name);
+    }
+
     [Fact]
     public void A_damaged_copy_is_passed_over_for_an_older_one()
     {

@@ -88,6 +88,30 @@ public sealed class PieceHistoryTests : IDisposable
         Assert.Single(Notes());
     }
 
+    // A year forward, two back and home again, as when a clock is set by hand or its battery is empty.
+    [Fact]
+    public void A_clock_that_jumps_leaves_the_versions_in_the_order_of_the_work()
+    {
+        var saved = new List<string>();
+        foreach (int days in new[] { 0, 365, -730, 365, -1, 1 })
+        {
+            _desk.Wait(TimeSpan.FromDays(days));
+            for (int i = 0; i < 2; i++)
+            {
+                _desk.Wait(TimeSpan.FromMinutes(6));
+                saved.Add($"state {saved.Count}");
+                _store.Pieces.Save(_id, _store.Pieces.Read(_id).Piece with { Notes = saved[^1] });
+                _store.History.Keep(_id, saved[^1]);
+            }
+        }
+
+        Assert.Equal(saved[^1], _store.Pieces.Read(_id).Piece.Notes);
+        Assert.Equal(saved, _store.History.List(_id).Reverse().Select(v => v.Name).OfType<string>());
+        PieceVersion first = _store.History.List(_id).Single(v => v.Name == saved[0]);
+        _store.History.Restore(_id, first.Id);
+        Assert.Equal(saved[0], _store.Pieces.Read(_id).Piece.Notes);
+    }
+
     [Fact]
     public void A_version_of_another_piece_is_refused()
     {

@@ -21,6 +21,13 @@ public class StartOptionsTests
         static (bool, IPAddress?, bool) Shared(params string[] args) => StartOptions.Read(args) is var o ? (o.Share, o.ShareAt, o.OpenBrowser) : default;
     }
 
+    [Fact]
+    public void The_version_is_asked_for()
+    {
+        Assert.True(StartOptions.Read(["--version"]).Version);
+        Assert.Matches(@"^\d+\.\d+\.\d+$", AppVersion.Text);
+    }
+
     [Theory]
     [InlineData("--share", "5")]
     [InlineData("--share", "0.0.0.0")]

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Boards;
 using Ringwright.Core.Documents;
@@ -13,8 +14,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright boards FILE --rack RACK</c>: which board gives which strip; without a rack, what to buy.</summary>
-internal sealed class BoardsCommand(IAnsiConsole console) : Command<BoardsCommand.Settings>
+internal sealed class BoardsCommand(IAnsiConsole console) : Command<BoardsCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "boards",
+        "Which board gives which strip and in which order to saw, or what is short; without a rack, what to buy.",
+        "boards examples/two-wood-disc.json",
+        "boards examples/two-wood-disc.json --rack examples/small-rack.json --shop examples/small-shop.json --after rack-tomorrow.json");
+
     internal sealed class Settings : PieceSettings
     {
         [CommandOption("--rack <RACK>")]

@@ -1,3 +1,4 @@
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Spectre.Console;
@@ -6,8 +7,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright check FILE</c>: the verdict, and what was found.</summary>
-internal sealed class CheckCommand(IAnsiConsole console) : Command<PieceSettings>
+internal sealed class CheckCommand(IAnsiConsole console) : Command<PieceSettings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "check",
+        "Say whether a piece can be made, and what to mend first.",
+        "check examples/two-wood-disc.json");
+
     public override int Execute(CommandContext context, PieceSettings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();

@@ -2,6 +2,8 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Stock.Choosing;
@@ -11,8 +13,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright choose READINGS</c>: which measured wedges to glue, in which order.</summary>
-internal sealed class ChooseCommand(IAnsiConsole console) : Command<ChooseCommand.Settings>
+internal sealed class ChooseCommand(IAnsiConsole console) : Command<ChooseCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "choose",
+        "Which of the measured wedges to glue, in which order, for the least gap.",
+        "choose examples/caliper-readings.csv --segments 12 --depth \"8 mm\" --radius \"9.5 mm\" --woods maple,padauk");
+
     internal sealed class Settings : UnitSettings
     {
         [CommandArgument(0, "<READINGS>")]
@@ -86,18 +93,13 @@ internal sealed class ChooseCommand(IAnsiConsole console) : Command<ChooseComman
     private static void Write(Utf8JsonWriter json, WedgeChoice choice)
     {
         json.WriteString("says", choice.Sentence);
-        json.WriteStartArray("ring");
-        foreach (PlacedWedge placed in choice.Ring)
+        json.WriteObjects("ring", choice.Ring, placed =>
         {
-            json.WriteStartObject();
             json.WriteNumber("place", placed.Place);
             json.WriteNumber("number", placed.Wedge.Number);
             json.WriteString("wood", placed.Wedge.Wood);
             json.WriteNumber("angle", placed.Angle);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
         json.WriteStartArray("leftOver");
         foreach (int number in choice.LeftOver) json.WriteNumberValue(number);
         json.WriteEndArray();

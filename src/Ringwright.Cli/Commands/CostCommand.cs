@@ -1,5 +1,5 @@
-using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
@@ -9,16 +9,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright cost FILE</c>: how long the piece takes, how much wood to buy, what it costs, with ranges.</summary>
-internal sealed class CostCommand(IAnsiConsole console) : Command<CostCommand.Settings>
+internal sealed class CostCommand(IAnsiConsole console) : Command<AnswerSettings>, IHelped
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--json")]
-        [Description("Print the answer as JSON.")]
-        public bool Json { get; init; }
-    }
+    public static CommandHelp Help { get; } = new(
+        "cost",
+        "How long the piece takes, how much wood to buy and what it costs, with ranges.",
+        "cost examples/feature-bowl.json --shop examples/small-shop.json");
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, AnswerSettings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
         var cost = CostPlan.Of(plan);

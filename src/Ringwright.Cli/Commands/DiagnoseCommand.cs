@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
@@ -14,8 +15,15 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright diagnose [FILE] --read "…"</c>: from what is seen on a dry ring to the fence.</summary>
-internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCommand.Settings>
+internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "diagnose",
+        "From what is seen on a dry ring: the cause, which fence to move, which way and how far.",
+        "diagnose examples/two-wood-disc.json --read \"gathered rim closed\" --read \"gathered centre 0.4 mm\"",
+        "diagnose --segments 24 --diameter \"120 mm\" --inner \"90 mm\" --read \"half rim 0.3 mm ± 0.02 mm\"",
+        "diagnose examples/walnut-ring.json -r \"joint 3 rim top 0.008 in\" -r \"joint 3 rim bottom closed\" -r \"wedge 22.4°\" --picture fence.png");
+
     internal sealed class Settings : SizeSettings
     {
         [CommandArgument(0, "[FILE]")]

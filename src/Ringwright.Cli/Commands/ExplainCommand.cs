@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -9,8 +10,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright explain FILE [FIGURE]</c>: where a figure comes from.</summary>
-internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainCommand.Settings>
+internal sealed class ExplainCommand(IAnsiConsole console) : Command<ExplainCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "explain",
+        "Show formula, values and source behind a figure; without a name, list all figures.",
+        "explain examples/two-wood-disc.json board-width");
+
     internal sealed class Settings : RingSettings
     {
         [CommandArgument(1, "[FIGURE]")]

@@ -2,6 +2,8 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
+using Ringwright.Core.Documents;
 using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
@@ -13,8 +15,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright fit FILE</c>: how the joints will close, over many simulated rings.</summary>
-internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Settings>
+internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "fit",
+        "Saw, sand and dry-fit many rings in simulation: how wide the joints gape and what is worth improving.",
+        "fit examples/walnut-ring.json --rings 500",
+        "fit examples/two-wood-disc.json --measured examples/measured-disc.csv --depth \"7 mm\" --picture ring.svg");
+
     internal sealed class Settings : SimulationSettings
     {
         [CommandOption("--rings <N>")]
@@ -132,17 +140,12 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
         }
 
         json.WriteEndObject();
-        json.WriteStartArray("causes");
-        foreach (CauseShare cause in forecast.Causes)
+        json.WriteObjects("causes", forecast.Causes, cause =>
         {
-            json.WriteStartObject();
             json.WriteString("cause", JsonNamingPolicy.CamelCase.ConvertName(cause.Cause.ToString()));
             json.WriteNumber("share", cause.Share);
             json.WriteNumber("medianGap", cause.MedianGap);
             json.WriteNumber("medianGapWithout", cause.MedianGapWithout);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 }

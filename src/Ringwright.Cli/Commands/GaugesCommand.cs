@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Gauges;
 using Ringwright.Core.Measures;
@@ -14,8 +15,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright gauges FILE --out FOLDER</c>: gauges of the exact angles for a 3D printer.</summary>
-internal sealed class GaugesCommand(IAnsiConsole console) : Command<GaugesCommand.Settings>
+internal sealed class GaugesCommand(IAnsiConsole console) : Command<GaugesCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "gauges",
+        "Gauges of the exact angles for a 3D printer: a wedge for both fences, a block for one.",
+        "gauges examples/walnut-ring.json --out out --bed \"200 mm\"");
+
     internal sealed class Settings : PieceSettings
     {
         [CommandOption("-o|--out <FOLDER>")]

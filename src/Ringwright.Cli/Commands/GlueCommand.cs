@@ -1,6 +1,6 @@
-using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -12,20 +12,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright glue FILE</c>: how each ring and the stack are glued, and the quickest order of it all.</summary>
-internal sealed class GlueCommand(IAnsiConsole console) : Command<GlueCommand.Settings>
+internal sealed class GlueCommand(IAnsiConsole console) : Command<PicturedSettings>, IHelped
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--picture <FILE>")]
-        [Description(PictureFile.Help)]
-        public string? Picture { get; init; }
+    public static CommandHelp Help { get; } = new(
+        "glue",
+        "How each ring and the stack are glued: parts, clamps, marks to line up, and the quickest order of it all.",
+        "glue examples/feature-bowl.json --shop examples/small-shop.json --picture glue.svg");
 
-        [CommandOption("--json")]
-        [Description("The glue plan and its schedule as JSON.")]
-        public bool Json { get; init; }
-    }
-
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, PicturedSettings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();

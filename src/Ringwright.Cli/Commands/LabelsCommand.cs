@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -12,8 +13,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright labels FILE --out FILE</c>: stickers for rings and batches of wedges, with a code.</summary>
-internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsCommand.Settings>
+internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "labels",
+        "Stickers for rings and batches of wedges, with a code that opens the ring's job sheet in the app.",
+        "labels examples/feature-bowl.json --out labels.pdf --grid 3x7");
+
     internal sealed class Settings : PaperSettings
     {
         [CommandOption("-o|--out <FILE>", isRequired: true)]

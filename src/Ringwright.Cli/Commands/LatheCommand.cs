@@ -1,5 +1,5 @@
-using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Pictures.Lathe;
@@ -9,20 +9,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright lathe FILE</c>: holding, boring, the wall after each pass, speeds, order of work.</summary>
-internal sealed class LatheCommand(IAnsiConsole console) : Command<LatheCommand.Settings>
+internal sealed class LatheCommand(IAnsiConsole console) : Command<PicturedSettings>, IHelped
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--picture <FILE>")]
-        [Description(PictureFile.Help)]
-        public string? Picture { get; init; }
+    public static CommandHelp Help { get; } = new(
+        "lathe",
+        "The work at the lathe: holding, boring, the wall after each pass, speeds, order of work.",
+        "lathe examples/feature-bowl.json --picture lathe.svg");
 
-        [CommandOption("--json")]
-        [Description("Print the answer as JSON.")]
-        public bool Json { get; init; }
-    }
-
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, PicturedSettings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
         Plan plan = settings.Plan();

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
@@ -11,8 +12,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright learn [RECORD] --shop SHOP</c>: what real runs say of these hands.</summary>
-internal sealed class LearnCommand(IAnsiConsole console) : Command<LearnCommand.Settings>
+internal sealed class LearnCommand(IAnsiConsole console) : Command<LearnCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "learn",
+        "What a record of real runs says of these hands; the next plan uses it.",
+        "learn examples/bench-record.json --shop examples/small-shop.json");
+
     internal sealed class Settings : ShopSettings
     {
         [CommandArgument(0, "[RECORD]")]
@@ -51,8 +57,6 @@ internal sealed class LearnCommand(IAnsiConsole console) : Command<LearnCommand.
         json.WriteNumber("lossWorth", learned.Hands.LossWorth!.Value);
         json.WriteNumber("minutesPerCut", learned.Hands.MinutesPerCut);
         json.WriteNumber("minutesPerFace", learned.Hands.MinutesPerFace);
-        json.WriteStartArray("says");
-        foreach (string sentence in LearnedSentences.Of(belief)) json.WriteStringValue(sentence);
-        json.WriteEndArray();
+        json.WriteTexts("says", LearnedSentences.Of(belief));
     }
 }

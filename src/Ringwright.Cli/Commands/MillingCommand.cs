@@ -1,6 +1,6 @@
-using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -10,16 +10,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright milling FILE</c>: from rough wood to the strips of the whole piece, batched by setting.</summary>
-internal sealed class MillingCommand(IAnsiConsole console) : Command<MillingCommand.Settings>
+internal sealed class MillingCommand(IAnsiConsole console) : Command<AnswerSettings>, IHelped
 {
-    internal sealed class Settings : PieceSettings
-    {
-        [CommandOption("--json")]
-        [Description("The milling plan as JSON.")]
-        public bool Json { get; init; }
-    }
+    public static CommandHelp Help { get; } = new(
+        "milling",
+        "From rough wood to the strips of the whole piece: thicknesses, widths, passes, and how exact they must be.",
+        "milling examples/feature-bowl.json");
 
-    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    public override int Execute(CommandContext context, AnswerSettings settings, CancellationToken cancellationToken)
     {
         Plan plan = settings.Plan();
         MeasureStyle style = settings.Style(plan.Piece.Units);

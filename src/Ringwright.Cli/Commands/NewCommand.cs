@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
@@ -11,8 +12,15 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright new KIND FILE</c>: a file to start from.</summary>
-internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Settings>
+internal sealed class NewCommand(IAnsiConsole console) : Command<NewCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "new",
+        "Write a new piece or shop file to start from. Never overwrites.",
+        "new disc my-disc.json --segments 24 --diameter \"19 mm\" --woods maple,padauk",
+        "new bowl my-bowl.json --diameter \"180 mm\" --height \"70 mm\" --segments 16",
+        "new shop my-shop.json");
+
     internal sealed class Settings : SizeSettings
     {
         [CommandArgument(0, "<KIND>")]

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Patterns;
@@ -17,8 +18,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright pattern FILE --lay STEP</c>: woods for every segment, from numbers or from a picture.</summary>
-internal sealed class PatternCommand(IAnsiConsole console) : Command<PatternCommand.Settings>
+internal sealed class PatternCommand(IAnsiConsole console) : Command<PatternCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "pattern",
+        "Give every segment its wood: spirals, diamonds and the like from numbers, or a picture.",
+        "pattern examples/feature-bowl.json --lay \"spiral maple,walnut 1\"");
+
     internal sealed class Settings : PieceSettings
     {
         [CommandOption("--lay <STEP>")]

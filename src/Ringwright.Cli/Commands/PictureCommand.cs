@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -10,8 +11,14 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright picture FILE --view NAME --out FILE</c>: any view of a plan as a file.</summary>
-internal sealed class PictureCommand(IAnsiConsole console) : Command<PictureCommand.Settings>
+internal sealed class PictureCommand(IAnsiConsole console) : Command<PictureCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "picture",
+        "Any view of a plan as SVG, PNG or PDF; without a view, list them.",
+        "picture examples/walnut-ring.json",
+        "picture examples/walnut-ring.json --view fence --out fence.png");
+
     internal sealed class Settings : RingSettings
     {
         [CommandOption("--view <NAME>")]

@@ -56,3 +56,19 @@ internal class PieceSettings : ShopSettings
         return Planner.Plan(piece, ReadShop(piece.Units));
     }
 }
+
+/// <summary>A piece, and an answer that can be had as JSON.</summary>
+internal class AnswerSettings : PieceSettings
+{
+    [CommandOption("--json")]
+    [Description("The answer as JSON: lengths in mm, angles in radians, times in minutes.")]
+    public bool Json { get; init; }
+}
+
+/// <summary>A piece, and an answer that can be had as JSON and drawn.</summary>
+internal class PicturedSettings : AnswerSettings
+{
+    [CommandOption("--picture <FILE>")]
+    [Description(PictureFile.Help)]
+    public string? Picture { get; init; }
+}

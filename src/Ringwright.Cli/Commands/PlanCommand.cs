@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
@@ -9,8 +10,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright plan FILE --out FOLDER</c>.</summary>
-internal sealed class PlanCommand(IAnsiConsole console) : Command<PlanCommand.Settings>
+internal sealed class PlanCommand(IAnsiConsole console) : Command<PlanCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "plan",
+        "Plan a piece: job sheet (PDF), picture (SVG), plan (JSON), cut list (CSV), and a summary here.",
+        "plan examples/two-wood-disc.json --out out");
+
     internal sealed class Settings : PaperSettings
     {
         [CommandOption("-o|--out <FOLDER>")]

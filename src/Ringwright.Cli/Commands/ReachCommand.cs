@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 using Ringwright.Paper.Drawings;
@@ -12,8 +13,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright reach</c>: how small one can go in this shop.</summary>
-internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.Settings>
+internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "reach",
+        "How small one can go in this shop: every number of segments against every diameter.",
+        "reach --shop examples/small-shop.json --segments 12-48/12 --diameters 8-40/4");
+
     internal sealed class Settings : ShopSettings
     {
         [CommandOption("--segments <LIST>")]

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Spectre.Console.Cli;
@@ -24,17 +23,15 @@ internal class RingSettings : PieceSettings
 }
 
 /// <summary>One ring of a piece, in simulation.</summary>
-internal class SimulationSettings : RingSettings
+internal class SimulationSettings : PicturedSettings
 {
+    [CommandOption("--ring <NAME>")]
+    [Description(RingSettings.Help)]
+    public string? Ring { get; init; }
+
     [CommandOption("--seed <SEED>")]
     [Description("Seed of the random errors; the same seed gives the same answer.")]
     public int Seed { get; init; } = 1;
 
-    [CommandOption("--picture <FILE>")]
-    [Description(PictureFile.Help)]
-    public string? Picture { get; init; }
-
-    [CommandOption("--json")]
-    [Description("The answer as JSON: lengths in mm, angles in radians.")]
-    public bool Json { get; init; }
+    public RingPlan Pick(Plan plan) => RingSettings.Pick(plan, Ring);
 }

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
@@ -16,8 +17,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright simulate FILE</c>: one board, sawn with the errors of the shop.</summary>
-internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCommand.Settings>
+internal sealed class SimulateCommand(IAnsiConsole console) : Command<SimulateCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "simulate",
+        "Saw one board in simulation with the errors of the shop: every wedge as it comes out.",
+        "simulate examples/two-wood-disc.json");
+
     internal sealed class Settings : SimulationSettings
     {
         [CommandOption("--wedges <N>")]

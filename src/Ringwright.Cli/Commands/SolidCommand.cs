@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
@@ -12,8 +13,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright solid FILE</c>: the turned piece as a solid: volumes, walls, files for a viewer or printer.</summary>
-internal sealed class SolidCommand(IAnsiConsole console) : Command<SolidCommand.Settings>
+internal sealed class SolidCommand(IAnsiConsole console) : Command<SolidCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "solid",
+        "The turned piece as a solid: volumes, walls, and files for a viewer or printer.",
+        "solid examples/feature-bowl.json --out bowl.glb");
+
     internal sealed class Settings : PieceSettings
     {
         [CommandOption("-o|--out <FILE>")]

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
@@ -11,8 +12,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright stack FILE --heights LIST</c>: the rings for a shape.</summary>
-internal sealed class StackCommand(IAnsiConsole console) : Command<StackSettings>
+internal sealed class StackCommand(IAnsiConsole console) : Command<StackSettings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "stack",
+        "Find the rings for a piece's shape: heights from the boards at hand, segments, and few widths to rip.",
+        "stack examples/feature-bowl.json --heights \"18 mm, 25 mm\" --segments 16");
+
     public override int Execute(CommandContext context, StackSettings settings, CancellationToken cancellationToken)
     {
         Piece piece = DocumentFile.Read(settings.File, DocumentJson.ReadPiece);

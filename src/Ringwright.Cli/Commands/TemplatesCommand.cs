@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
@@ -10,8 +11,13 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands;
 
 /// <summary><c>ringwright templates FILE --out FOLDER</c>: shapes at true scale for paper, a laser or a router.</summary>
-internal sealed class TemplatesCommand(IAnsiConsole console) : Command<TemplatesCommand.Settings>
+internal sealed class TemplatesCommand(IAnsiConsole console) : Command<TemplatesCommand.Settings>, IHelped
 {
+    public static CommandHelp Help { get; } = new(
+        "templates",
+        "Shapes at true scale: wedges, rings, profile cards, plates and guides, on paper (PDF) or for a laser or router (SVG, DXF).",
+        "templates examples/feature-bowl.json --out out --kinds outside,inside,stack");
+
     internal sealed class Settings : PaperSettings
     {
         [CommandOption("-o|--out <FOLDER>", isRequired: true)]

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Planning;
 
 namespace Ringwright.Cli.Output;
@@ -10,10 +11,8 @@ internal static class BoardCutJson
     {
         json.WriteNumber("boards", forecast.Boards);
         json.WriteNumber("chance", forecast.Chance);
-        json.WriteStartArray("rings");
-        foreach (BoardRingOutcome ring in forecast.Rings)
+        json.WriteObjects("rings", forecast.Rings, ring =>
         {
-            json.WriteStartObject();
             json.WriteString("ring", ring.Ring.Ring.Name);
             json.WriteNumber("tilt", ring.Ring.Inside.Tilt);
             json.WriteNumber("outsideMiddle", ring.OuterReserve.Middle);
@@ -21,9 +20,6 @@ internal static class BoardCutJson
             json.WriteNumber("insideMiddle", ring.InnerReserve.Middle);
             json.WriteNumber("insideLow", ring.InnerReserve.Low);
             json.WriteNumber("chance", ring.Chance);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 }

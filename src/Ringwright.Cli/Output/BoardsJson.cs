@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Ringwright.Core.Boards;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 
 namespace Ringwright.Cli.Output;
@@ -9,11 +10,11 @@ internal static class BoardsJson
 {
     public static void Write(Utf8JsonWriter json, CuttingPlan plan, MeasureStyle style)
     {
-        json.WriteString("says", BoardsText.Verdict(plan));
+        json.WriteString("says", CuttingSteps.Answer(plan));
         Proof(json, "short", plan.Lacking);
         Proof(json, "boardsForRings", plan.Colours);
         Proof(json, "wood", plan.Wood);
-        Array(json, "shortages", plan.Shortages, s =>
+        json.WriteObjects("shortages", plan.Shortages, s =>
         {
             json.WriteString("ring", s.Demand.Ring);
             json.WriteString("wood", s.Demand.Wood);
@@ -24,15 +25,15 @@ internal static class BoardsJson
             json.WriteString("says", s.Sentence.In(style));
             json.WriteString("buy", s.Buy.Sentence.In(style));
         });
-        Array(json, "boards", CuttingSteps.Of(plan).Zip(plan.Boards), b =>
+        json.WriteObjects("boards", CuttingSteps.Of(plan).Zip(plan.Boards), b =>
         {
             json.WriteString("label", b.First.Board.Label);
             json.WriteString("wood", b.First.Board.Wood);
-            Array(json, "stretches", b.Second.Stretches, s => Stretch(json, s, plan));
-            Strings(json, "steps", b.First.Steps.Select(s => s.In(style)));
+            json.WriteObjects("stretches", b.Second.Stretches, s => Stretch(json, s, plan));
+            json.WriteTexts("steps", b.First.Steps.Select(s => s.In(style)));
         });
-        Strings(json, "notes", CuttingSteps.Notes(plan).Select(n => n.In(style)));
-        Array(json, "back", RackAfter.Rests(plan), r =>
+        json.WriteTexts("notes", CuttingSteps.Notes(plan).Select(n => n.In(style)));
+        json.WriteObjects("back", RackAfter.Rests(plan), r =>
         {
             json.WriteString("label", r.Board.Label);
             json.WriteString("wood", r.Board.Wood);
@@ -43,7 +44,7 @@ internal static class BoardsJson
         });
     }
 
-    public static void Write(Utf8JsonWriter json, BuyingList list, MeasureStyle style) => Array(json, "woods", list.Woods, w =>
+    public static void Write(Utf8JsonWriter json, BuyingList list, MeasureStyle style) => json.WriteObjects("woods", list.Woods, w =>
     {
         json.WriteString("wood", w.Wood);
         json.WriteNumber("rough", w.Rough);
@@ -53,11 +54,11 @@ internal static class BoardsJson
         if (w.BoardWidth is double width) json.WriteNumber("boardWidth", width);
         if (w.Boards is CuttingProof boards) Proof(json, "boards", boards);
         json.WriteString("says", w.Sentence.In(style));
-        Array(json, "strips", w.Strips, s =>
+        json.WriteObjects("strips", w.Strips, s =>
         {
             json.WriteNumber("width", s.Width);
             Proof(json, "count", s.Proof);
-            Array(json, "alike", s.Alike, a =>
+            json.WriteObjects("alike", s.Alike, a =>
             {
                 json.WriteNumber("times", a.Times);
                 Runs(json, a.Runs, list.Demands);
@@ -70,7 +71,7 @@ internal static class BoardsJson
         json.WriteNumber("from", stretch.From);
         json.WriteNumber("to", stretch.To);
         json.WriteNumber("restWidth", stretch.RestWidth);
-        Array(json, "strips", stretch.Strips, s =>
+        json.WriteObjects("strips", stretch.Strips, s =>
         {
             json.WriteNumber("width", s.Width);
             json.WriteNumber("thickness", s.Thickness);
@@ -79,7 +80,7 @@ internal static class BoardsJson
         });
     }
 
-    private static void Runs(Utf8JsonWriter json, IEnumerable<PieceRun> runs, IReadOnlyList<StripDemand> demands) => Array(json, "pieces", runs, r =>
+    private static void Runs(Utf8JsonWriter json, IEnumerable<PieceRun> runs, IReadOnlyList<StripDemand> demands) => json.WriteObjects("pieces", runs, r =>
     {
         json.WriteString("ring", demands[r.Demand].Ring);
         json.WriteString("piece", JsonNamingPolicy.CamelCase.ConvertName(demands[r.Demand].Piece.ToString()));
@@ -93,25 +94,5 @@ internal static class BoardsJson
         json.WriteNumber("bound", proof.Bound);
         json.WriteBoolean("proved", proof.IsProved);
         json.WriteEndObject();
-    }
-
-    private static void Array<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<T> fields)
-    {
-        json.WriteStartArray(name);
-        foreach (T item in items)
-        {
-            json.WriteStartObject();
-            fields(item);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> items)
-    {
-        json.WriteStartArray(name);
-        foreach (string item in items) json.WriteStringValue(item);
-        json.WriteEndArray();
     }
 }

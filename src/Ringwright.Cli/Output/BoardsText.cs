@@ -10,7 +10,7 @@ internal static class BoardsText
 {
     public static void Write(IAnsiConsole console, CuttingPlan plan, MeasureStyle style)
     {
-        console.WriteLine(Verdict(plan));
+        console.WriteLine(CuttingSteps.Answer(plan));
         WriteShort(console, plan, style);
         foreach (BoardSteps board in CuttingSteps.Of(plan))
         {
@@ -40,20 +40,6 @@ internal static class BoardsText
             string[] open = [.. wood.Strips.Where(s => !s.Proof.IsProved).Select(s => $"  Strips {style.Length(s.Width)} wide: {Number(s.Count)}; fewer than {Number((int)s.Proof.Bound)} cannot be.")];
             foreach (string line in open) console.WriteLine(line);
         }
-    }
-
-    /// <summary>The answer in one sentence.</summary>
-    public static string Verdict(CuttingPlan plan)
-    {
-        if (plan.Demands.IsEmpty) return "This piece takes no boards.";
-        string boards = $"{Number(plan.Boards.Length)} of {Number(plan.Rack.Boards.Length)} boards {(plan.Boards.Length == 1 ? "is" : "are")} sawn into.";
-        int missing = plan.Shortages.Sum(s => s.Missing), spares = plan.Shortages.Sum(s => s.Spares);
-        return (missing, spares) switch
-        {
-            (0, 0) => $"The rack is enough: {boards}",
-            (0, _) => $"The rack is enough but for {Number(spares)} {(spares == 1 ? "spare" : "spares")}: {boards}",
-            _ => $"The rack is not enough: {Number(missing)} {(missing == 1 ? "piece is" : "pieces are")} short, {(plan.Lacking.IsProved ? "however it is sawn" : "as far as was searched")}; {boards}",
-        };
     }
 
     /// <summary>Length, width and thickness.</summary>

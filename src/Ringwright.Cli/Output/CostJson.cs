@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Planning;
 using Spectre.Console;
 
@@ -17,28 +18,18 @@ internal static class CostJson
         if (cost.Price is Estimate price) Write(json, "price", price);
         if (cost.Labour is Estimate labour) Write(json, "labour", labour);
         if (cost.Supplies is double supplies) json.WriteNumber("supplies", supplies);
-        json.WriteStartArray("times");
-        foreach (WorkTime time in cost.Times)
+        json.WriteObjects("times", cost.Times, time =>
         {
-            json.WriteStartObject();
             json.WriteString("work", time.Name);
             json.WriteString("source", time.Source);
             Write(json, "minutes", time.Minutes);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("woods");
-        foreach (WoodBill wood in cost.Woods)
+        });
+        json.WriteObjects("woods", cost.Woods, wood =>
         {
-            json.WriteStartObject();
             json.WriteString("wood", wood.Wood);
             Write(json, "volume", wood.Volume);
             if (wood.Price is Estimate paid) Write(json, "price", paid);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     });
 
     private static void Write(Utf8JsonWriter json, string name, Estimate estimate)

@@ -1,7 +1,7 @@
 using System.Text.Json;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
-using Ringwright.Core.Planning;
 
 namespace Ringwright.Cli.Output;
 
@@ -10,15 +10,13 @@ internal static class DiagnosisJson
 {
     public static void Write(Utf8JsonWriter json, FitDiagnosis diagnosis, IReadOnlyList<FitObservation> readings, MeasureStyle style)
     {
-        Sentences(json, "says", diagnosis.Advice, style);
+        json.WriteTexts("says", diagnosis.Advice.Select(a => a.In(style)));
         json.WriteString("caution", diagnosis.Caution);
         json.WriteNumber("closingError", diagnosis.ClosingError.Mean);
         json.WriteNumber("closingErrorSd", diagnosis.ClosingError.Sd);
         Correction(json, diagnosis.Correction);
-        json.WriteStartArray("causes");
-        foreach (FitCause cause in diagnosis.Causes) Cause(json, cause, style);
-        json.WriteEndArray();
-        Sentences(json, "readings", readings.Select(ObservationWords.Say), style);
+        json.WriteObjects("causes", diagnosis.Causes, cause => Cause(json, cause, style));
+        json.WriteTexts("readings", readings.Select(r => ObservationWords.Say(r).In(style)));
         json.WriteStartObject("agreement");
         json.WriteNumber("chance", diagnosis.Agreement.Chance);
         json.WriteStartArray("contradicted");
@@ -46,20 +44,11 @@ internal static class DiagnosisJson
 
     private static void Cause(Utf8JsonWriter json, FitCause cause, MeasureStyle style)
     {
-        json.WriteStartObject();
         json.WriteString("cause", JsonNamingPolicy.CamelCase.ConvertName(cause.Kind.ToString()));
         json.WriteNumber("chance", cause.Chance);
         json.WriteNumber("mean", cause.Mean);
         json.WriteNumber("sd", cause.Sd);
         if (cause.Joint is int joint) json.WriteNumber("joint", joint + 1);
         json.WriteString("says", cause.Sentence.In(style));
-        json.WriteEndObject();
-    }
-
-    private static void Sentences(Utf8JsonWriter json, string name, IEnumerable<Sentence> sentences, MeasureStyle style)
-    {
-        json.WriteStartArray(name);
-        foreach (Sentence sentence in sentences) json.WriteStringValue(sentence.In(style));
-        json.WriteEndArray();
     }
 }

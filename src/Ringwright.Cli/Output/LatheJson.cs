@@ -13,13 +13,9 @@ internal static class LatheJson
     public static void Write(IAnsiConsole console, Plan plan, LathePlan lathe, MeasureStyle style) => JsonOut.Write(console, json =>
     {
         json.WriteString("piece", plan.Piece.Name);
-        json.WriteStartArray("figures");
-        foreach (Figure figure in lathe.Figures) PlanJson.WriteFigure(json, figure, style);
-        json.WriteEndArray();
-        json.WriteStartArray("rings");
-        foreach (RingPasses ring in lathe.Rings)
+        PlanJson.WriteFigures(json, lathe.Figures, style);
+        json.WriteObjects("rings", lathe.Rings, ring =>
         {
-            json.WriteStartObject();
             json.WriteString("name", ring.Ring.Plan.Ring.Name);
             json.WriteNumber("centreWithin", ring.CentreWithin);
             json.WriteNumber("outsideStock", ring.OutsideStock);
@@ -33,11 +29,8 @@ internal static class LatheJson
                 json.WriteEndObject();
             }
 
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        PlanJson.WriteTexts(json, "steps", lathe.Steps.Select(s => s.In(style)));
-        PlanJson.WriteTexts(json, "doubts", lathe.Doubts.Select(d => d.Sentence.In(style)));
+        });
+        json.WriteTexts("steps", lathe.Steps.Select(s => s.In(style)));
+        json.WriteTexts("doubts", lathe.Doubts.Select(d => d.Sentence.In(style)));
     });
 }

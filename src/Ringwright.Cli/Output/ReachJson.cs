@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
 
@@ -10,10 +11,8 @@ internal static class ReachJson
     public static void Write(Utf8JsonWriter json, ReachMap map, MeasureStyle style)
     {
         json.WriteString("shop", map.Shop.Name);
-        json.WriteStartArray("cells");
-        foreach (ReachCell cell in map.Cells)
+        json.WriteObjects("cells", map.Cells, cell =>
         {
-            json.WriteStartObject();
             json.WriteNumber("segments", cell.Segments);
             json.WriteNumber("diameter", cell.Diameter);
             json.WriteNumber("rimEdge", cell.RimEdge);
@@ -25,9 +24,6 @@ internal static class ReachJson
             json.WriteNumber("dust", cell.Dust);
             json.WriteString("stop", JsonNamingPolicy.CamelCase.ConvertName(cell.Stop.ToString()));
             json.WriteString("says", ReachMap.Say(cell, map.Shop).In(style));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 }

@@ -1,3 +1,4 @@
+using Ringwright.Core.Documents;
 using Ringwright.Core.Planning;
 using Ringwright.Core.Turning;
 using Spectre.Console;
@@ -18,16 +19,12 @@ internal static class SolidJson
         json.WriteStartObject("figures");
         foreach (Figure figure in plan.Figures) json.WriteNumber(figure.Name, figure.Value);
         json.WriteEndObject();
-        json.WriteStartArray("woods");
-        foreach ((string wood, int pieces, double volume) in SolidFigures.ByWood(turned, mass))
+        json.WriteObjects("woods", SolidFigures.ByWood(turned, mass), w =>
         {
-            json.WriteStartObject();
+            (string wood, int pieces, double volume) = w;
             json.WriteString("wood", wood);
             json.WriteNumber("pieces", pieces);
             json.WriteNumber("volume", volume);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     });
 }

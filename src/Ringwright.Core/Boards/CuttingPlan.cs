@@ -42,8 +42,8 @@ public sealed record SawnBoard(RackBoard Board, ImmutableArray<StretchCut> Stret
 }
 
 /// <summary>How good a cutting is in one respect, and how good any could be.</summary>
-/// <param name="Value">What it takes.</param>
-/// <param name="Bound">Proved: as good in what counts before it, none takes less.</param>
+/// <param name="Value">What it takes, in the unit of what it is about: pieces, boards or mm³.</param>
+/// <param name="Bound">In the same unit. Proved: as good in what counts before it, none takes less.</param>
 public readonly record struct CuttingProof(double Value, double Bound)
 {
     /// <summary>Whether it is proved to be the best.</summary>

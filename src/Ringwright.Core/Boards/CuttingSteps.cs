@@ -12,6 +12,21 @@ public sealed record BoardSteps(RackBoard Board, ImmutableArray<Sentence> Steps)
 /// <summary>The cutting as it is done at the saw: crosscut the defects out, rip lengthwise, plane, crosscut each strip into its pieces.</summary>
 public static class CuttingSteps
 {
+    /// <summary>The answer in one sentence: whether the rack is enough, and how many boards it takes.</summary>
+    public static string Answer(CuttingPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (plan.Demands.IsEmpty) return "This piece takes no boards.";
+        string boards = string.Create(CultureInfo.InvariantCulture, $"{plan.Boards.Length} of {plan.Rack.Boards.Length} boards {(plan.Boards.Length == 1 ? "is" : "are")} sawn into.");
+        int missing = plan.Shortages.Sum(s => s.Missing), spares = plan.Shortages.Sum(s => s.Spares);
+        return (missing, spares) switch
+        {
+            (0, 0) => $"The rack is enough: {boards}",
+            (0, _) => string.Create(CultureInfo.InvariantCulture, $"The rack is enough but for {spares} {(spares == 1 ? "spare" : "spares")}: {boards}"),
+            _ => string.Create(CultureInfo.InvariantCulture, $"The rack is not enough: {missing} {(missing == 1 ? "piece is" : "pieces are")} short, {(plan.Lacking.IsProved ? "however it is sawn" : "as far as was searched")}; {boards}"),
+        };
+    }
+
     /// <summary>The steps, board after board.</summary>
     public static ImmutableArray<BoardSteps> Of(CuttingPlan plan)
     {

@@ -20,12 +20,10 @@ public static class CutListCsv
 
     private static void Row(StringBuilder text, IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Cell)).Append("\r\n");
 
-    private static string Text(PlanCell cell) => cell.Number is double number ? number.ToString("R", CultureInfo.InvariantCulture) : cell.Text ?? "";
+    private static string Text(PlanCell cell) => cell.Number is double number ? number.ToString("R", CultureInfo.InvariantCulture) : Plain(cell.Text ?? "");
 
-    // A name that starts like a formula must not become one in a spreadsheet.
-    private static string Cell(string value)
-    {
-        if (value.Length > 0 && value[0] is '=' or '@' or '+' or '\t') value = "'" + value;
-        return value.AsSpan().IndexOfAny(",\"\r\n") < 0 ? value : '"' + value.Replace("\"", "\"\"", StringComparison.Ordinal) + '"';
-    }
+    // A name that starts like a formula must not become one in a spreadsheet: it may come from somebody else's file.
+    private static string Plain(string text) => text.Length > 0 && text[0] is '=' or '@' or '+' or '-' or '\t' or '\r' ? "'" + text : text;
+
+    private static string Cell(string value) => value.AsSpan().IndexOfAny(",\"\r\n") < 0 ? value : '"' + value.Replace("\"", "\"\"", StringComparison.Ordinal) + '"';
 }

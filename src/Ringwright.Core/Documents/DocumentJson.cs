@@ -1,5 +1,7 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using Ringwright.Core.Boards;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 
 namespace Ringwright.Core.Documents;
@@ -23,10 +25,10 @@ public static class DocumentJson
         MaxDepth = 32,
         Converters =
         {
-            new LengthConverter(),
-            new AngleConverter(),
-            new TemperatureConverter(),
-            new DurationConverter(),
+            new WrittenConverter<Length>("a length with its unit in quotes, such as \"35 mm\" or \"1 3/8 in\"", (string? text, out Length length, [NotNullWhen(false)] out ParseError? error) => Length.TryParse(text, null, out length, out error)),
+            new WrittenConverter<Angle>("an angle in quotes, such as \"7.5°\"", Angle.TryParse),
+            new WrittenConverter<Temperature>("a temperature with its unit in quotes, such as \"21 °C\" or \"70 °F\"", Temperature.TryParse),
+            new WrittenConverter<Duration>("a time with its unit in quotes, such as \"10 min\" or \"1 h 30 min\"", Duration.TryParse),
             new WholeNumberConverter(),
             new NumberConverter(),
             new TextConverter(),

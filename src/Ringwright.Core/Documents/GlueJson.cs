@@ -13,14 +13,10 @@ public static class GlueJson
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(plan);
         PlanJson.WriteFigures(json, plan.Figures, style);
-        json.WriteStartArray("rings");
-        foreach (RingGluing ring in plan.Rings) Write(json, ring, style);
-        json.WriteEndArray();
-        json.WriteStartArray("stack");
-        foreach (StackJoint joint in plan.Stack) Write(json, joint, style);
-        json.WriteEndArray();
-        PlanJson.WriteTexts(json, "stackSteps", plan.StackSteps().Select(s => s.In(style)));
-        PlanJson.WriteTexts(json, "mind", plan.Minds.Select(s => s.In(style)));
+        json.WriteObjects("rings", plan.Rings, ring => Write(json, ring, style));
+        json.WriteObjects("stack", plan.Stack, joint => Write(json, joint, style));
+        json.WriteTexts("stackSteps", plan.StackSteps().Select(s => s.In(style)));
+        json.WriteTexts("mind", plan.Minds.Select(s => s.In(style)));
     }
 
     /// <summary>Writes a schedule as the field <c>schedule</c>.</summary>
@@ -30,16 +26,15 @@ public static class GlueJson
         ArgumentNullException.ThrowIfNull(schedule);
         json.WriteStartObject("schedule");
         json.WriteString("says", schedule.Answer.In(style));
-        PlanJson.WriteTexts(json, "helps", schedule.Helps().Select(s => s.In(style)));
+        json.WriteTexts("helps", schedule.Helps().Select(s => s.In(style)));
         json.WriteNumber("minutes", schedule.Work.Makespan);
         json.WriteNumber("lowerBound", schedule.Work.LowerBound);
         json.WriteBoolean("proved", schedule.Work.IsShortest);
         json.WriteNumber("handwork", schedule.Hands);
         json.WriteNumber("waiting", schedule.Waiting);
-        json.WriteStartArray("tasks");
-        foreach ((GlueTask task, int start) in schedule.InOrder)
+        json.WriteObjects("tasks", schedule.InOrder, t =>
         {
-            json.WriteStartObject();
+            (GlueTask task, int start) = t;
             json.WriteNumber("start", start);
             json.WriteString("clock", schedule.Clock(start));
             json.WriteString("ring", schedule.Plan.Rings[task.Ring].Ring.Ring.Name);
@@ -50,32 +45,25 @@ public static class GlueJson
             json.WriteNumber("clamps", task.Clamps);
             json.WriteNumber("clampedUntil", start + task.Clamped);
             json.WriteNumber("readyAt", start + task.Length);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
         json.WriteEndObject();
     }
 
     private static void Write(Utf8JsonWriter json, RingGluing ring, MeasureStyle style)
     {
-        json.WriteStartObject();
         json.WriteString("name", ring.Ring.Ring.Name);
         json.WriteString("way", Word(ring.Way.ToString()));
         json.WriteNumber("pieces", ring.Pieces);
         PlanJson.WriteFigures(json, ring.Figures, style);
         Write(json, "boards", ring.Boards);
         Write(json, "glueUps", ring.GlueUps);
-        PlanJson.WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
-        json.WriteEndObject();
+        json.WriteTexts("steps", ring.Steps.Select(s => s.In(style)));
     }
 
     private static void Write(Utf8JsonWriter json, string name, IEnumerable<GlueUp> glueUps)
     {
-        json.WriteStartArray(name);
-        foreach (GlueUp up in glueUps)
+        json.WriteObjects(name, glueUps, up =>
         {
-            json.WriteStartObject();
             json.WriteString("for", Word(up.Work.ToString()));
             json.WriteStartArray("joints");
             foreach (int joint in up.Joints) json.WriteNumberValue(joint + 1);
@@ -85,15 +73,11 @@ public static class GlueJson
             json.WriteEndArray();
             json.WriteString("clamp", Word(up.Clamp.ToString()));
             json.WriteNumber("clamps", up.Clamps);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void Write(Utf8JsonWriter json, StackJoint joint, MeasureStyle style)
     {
-        json.WriteStartObject();
         json.WriteNumber("lower", joint.Lower + 1);
         json.WriteNumber("upper", joint.Upper + 1);
         json.WriteBoolean("fromTop", joint.FromTop);
@@ -108,7 +92,6 @@ public static class GlueJson
         json.WriteString("mark", joint.Mark.In(style));
         json.WriteNumber("circle", joint.Circle);
         json.WriteString("centre", joint.Centre.In(style));
-        json.WriteEndObject();
     }
 
     private static string Word(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);

@@ -29,8 +29,17 @@ internal static partial class JsonSentence
 
         if (e.Path is null || e.Path == "$" || IsSyntax(message))
             return new(place, EndsEarly(json) ? "the file ends too early" : "this is not JSON", "the file must be complete JSON");
-        return new(place, "the value is of the wrong kind", "see the schema in docs/schema");
+        return new(place, "the value is of the wrong kind", Needed(message));
     }
+
+    // The reader names the type that it could not make.
+    private static string Needed(string message) => MessageType().Match(message).Groups[1].Value switch
+    {
+        "System.Boolean" => "true or false is needed",
+        var type when type.StartsWith("System.Collections", StringComparison.Ordinal) => "a list in [ ] is needed",
+        var type when type.StartsWith("Ringwright", StringComparison.Ordinal) => "a group of fields in { } is needed",
+        _ => "see the schema in docs/schema",
+    };
 
     private static readonly string Constructions = Listed(
         WedgeDisc.ConstructionName, SegmentRing.ConstructionName, OpenRing.ConstructionName, MixedRing.ConstructionName,
@@ -75,6 +84,9 @@ internal static partial class JsonSentence
     }
 
     private static string PathIn(string message) => MessagePath().Match(message).Groups[1].Value;
+
+    [GeneratedRegex(@"could not be converted to (?:System\.Nullable`1\[)?([^\s\[`]+)")]
+    private static partial Regex MessageType();
 
     [GeneratedRegex(@"Path: (\S+) \|")]
     private static partial Regex MessagePath();

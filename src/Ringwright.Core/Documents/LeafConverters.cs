@@ -4,66 +4,6 @@ using Ringwright.Core.Measures;
 
 namespace Ringwright.Core.Documents;
 
-/// <summary>Reads and writes a <see cref="Length"/> as text with its unit.</summary>
-internal sealed class LengthConverter : JsonConverter<Length>
-{
-    public override Length Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        if (reader.TokenType != JsonTokenType.String)
-            throw new JsonException(Found.Instead(ref reader, "a length with its unit in quotes, such as \"35 mm\" or \"1 3/8 in\""));
-        return Length.TryParse(reader.GetString(), null, out Length length, out ParseError? error)
-            ? length
-            : throw new JsonException(error.Sentence);
-    }
-
-    public override void Write(Utf8JsonWriter writer, Length value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
-}
-
-/// <summary>Reads and writes an <see cref="Angle"/> as text in degrees.</summary>
-internal sealed class AngleConverter : JsonConverter<Angle>
-{
-    public override Angle Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        if (reader.TokenType != JsonTokenType.String)
-            throw new JsonException(Found.Instead(ref reader, "an angle in quotes, such as \"7.5°\""));
-        return Angle.TryParse(reader.GetString(), out Angle angle, out ParseError? error)
-            ? angle
-            : throw new JsonException(error.Sentence);
-    }
-
-    public override void Write(Utf8JsonWriter writer, Angle value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
-}
-
-/// <summary>Reads and writes a <see cref="Temperature"/> as text with its unit.</summary>
-internal sealed class TemperatureConverter : JsonConverter<Temperature>
-{
-    public override Temperature Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        if (reader.TokenType != JsonTokenType.String)
-            throw new JsonException(Found.Instead(ref reader, "a temperature with its unit in quotes, such as \"21 °C\" or \"70 °F\""));
-        return Temperature.TryParse(reader.GetString(), out Temperature temperature, out ParseError? error)
-            ? temperature
-            : throw new JsonException(error.Sentence);
-    }
-
-    public override void Write(Utf8JsonWriter writer, Temperature value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
-}
-
-/// <summary>Reads and writes a <see cref="Duration"/> as text with its units.</summary>
-internal sealed class DurationConverter : JsonConverter<Duration>
-{
-    public override Duration Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-    {
-        if (reader.TokenType != JsonTokenType.String)
-            throw new JsonException(Found.Instead(ref reader, "a time with its unit in quotes, such as \"10 min\" or \"1 h 30 min\""));
-        return Duration.TryParse(reader.GetString(), out Duration duration, out ParseError? error)
-            ? duration
-            : throw new JsonException(error.Sentence);
-    }
-
-    public override void Write(Utf8JsonWriter writer, Duration value, JsonSerializerOptions options) => writer.WriteStringValue(value.Written);
-}
-
 /// <summary>Reads a whole number, with a sentence when it is none.</summary>
 internal sealed class WholeNumberConverter : JsonConverter<int>
 {
@@ -129,5 +69,6 @@ internal static class Found
         return $"{found} stands here; {needed} is needed";
     }
 
-    private static string Shorten(string text) => text.Length <= 40 ? text : text[..40] + "…";
+    /// <summary>The beginning of a long text.</summary>
+    public static string Shorten(string text) => text.Length <= 40 ? text : OneLine.Start(text, 40) + "…";
 }

@@ -13,40 +13,27 @@ public static class MillingJson
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(plan);
         PlanJson.WriteFigures(json, plan.Figures, style);
-        json.WriteStartArray("planer");
-        foreach (PlanerSetting setting in plan.Planer) Write(json, setting);
-        json.WriteEndArray();
-        json.WriteStartArray("rip");
-        foreach (RipSetting setting in plan.Rip)
+        json.WriteObjects("planer", plan.Planer, setting => Write(json, setting));
+        json.WriteObjects("rip", plan.Rip, setting =>
         {
-            json.WriteStartObject();
             json.WriteNumber("width", setting.Width);
             json.WriteNumber("roughWidth", setting.Rough);
-            PlanJson.WriteTexts(json, "rings", setting.Strips.SelectMany(s => s.Rings).Distinct());
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("nearWidths");
-        foreach (NearWidth near in plan.Near)
+            json.WriteTexts("rings", setting.Strips.SelectMany(s => s.Rings).Distinct());
+        });
+        json.WriteObjects("nearWidths", plan.Near, near =>
         {
-            json.WriteStartObject();
             json.WriteString("ring", near.Ring);
             json.WriteNumber("width", near.Width);
             json.WriteNumber("wider", near.Wider);
             json.WriteString("as", near.Other);
             json.WriteNumber("extraWood", near.Extra);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        PlanJson.WriteTexts(json, "steps", plan.Steps().Select(s => s.In(style)));
-        PlanJson.WriteTexts(json, "mind", plan.Minds.Select(s => s.In(style)));
+        });
+        json.WriteTexts("steps", plan.Steps().Select(s => s.In(style)));
+        json.WriteTexts("mind", plan.Minds.Select(s => s.In(style)));
     }
 
     private static void Write(Utf8JsonWriter json, PlanerSetting setting)
     {
-        json.WriteStartObject();
         json.WriteNumber("thickness", setting.Thickness);
         if (setting.Rough is double rough)
         {
@@ -55,20 +42,14 @@ public static class MillingJson
             json.WriteNumber("passes", setting.Passes);
         }
 
-        json.WriteStartArray("strips");
-        foreach (MillingStrip strip in setting.Strips)
+        json.WriteObjects("strips", setting.Strips, strip =>
         {
-            json.WriteStartObject();
             json.WriteString("use", JsonNamingPolicy.CamelCase.ConvertName(strip.Use.ToString()));
             json.WriteString("wood", strip.Wood);
             if (strip.Width is double width) json.WriteNumber("width", width);
             json.WriteNumber("length", strip.Length);
             json.WriteNumber("boards", strip.Boards);
-            PlanJson.WriteTexts(json, "rings", strip.Rings);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
+            json.WriteTexts("rings", strip.Rings);
+        });
     }
 }

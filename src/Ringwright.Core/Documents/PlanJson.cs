@@ -18,9 +18,7 @@ public static class PlanJson
         json.WriteString("shop", plan.Shop.Name);
         json.WriteString("verdict", plan.Verdict.In(style));
         WriteFigures(json, plan.Figures, style);
-        json.WriteStartArray("rings");
-        foreach (RingPlan ring in plan.Rings) WriteRing(json, ring, style);
-        json.WriteEndArray();
+        json.WriteObjects("rings", plan.Rings, ring => WriteRing(json, ring, style));
         json.WriteStartObject("milling");
         MillingJson.Write(json, MillingPlan.Of(plan), style);
         json.WriteEndObject();
@@ -49,33 +47,20 @@ public static class PlanJson
 
     private static void WriteRing(Utf8JsonWriter json, RingPlan ring, MeasureStyle style)
     {
-        json.WriteStartObject();
         json.WriteString("name", ring.Ring.Name);
         WriteFigures(json, ring.Figures, style);
         WriteWoods(json, ring);
-        json.WriteStartArray("order");
         IEnumerable<string> order = ring.Spacers.IsEmpty && ring.Lamination is null ? Enumerable.Range(0, ring.Ring.Around).Select(ring.Ring.WoodOf) : ring.Layout.Select(l => l.Wood);
-        foreach (string wood in order) json.WriteStringValue(wood);
-        json.WriteEndArray();
+        json.WriteTexts("order", order);
         if (!ring.Spacers.IsEmpty) WriteSpacers(json, ring);
         if (ring.Lamination is Lamination board) WriteStrips(json, board);
-        WriteTexts(json, "steps", ring.Steps.Select(s => s.In(style)));
-        WriteTexts(json, "findings", ring.Findings.Select(f => f.Sentence.In(style)));
-        json.WriteEndObject();
+        json.WriteTexts("steps", ring.Steps.Select(s => s.In(style)));
+        json.WriteTexts("findings", ring.Findings.Select(f => f.Sentence.In(style)));
     }
 
     /// <summary>Writes figures with their reasons as the field <c>figures</c>.</summary>
-    internal static void WriteFigures(Utf8JsonWriter json, IEnumerable<Figure> figures, MeasureStyle style)
+    public static void WriteFigures(Utf8JsonWriter json, IEnumerable<Figure> figures, MeasureStyle style) => json.WriteObjects("figures", figures, figure =>
     {
-        json.WriteStartArray("figures");
-        foreach (Figure figure in figures) WriteFigure(json, figure, style);
-        json.WriteEndArray();
-    }
-
-    /// <summary>One figure with its reason, as an element of an array.</summary>
-    public static void WriteFigure(Utf8JsonWriter json, Figure figure, MeasureStyle style)
-    {
-        json.WriteStartObject();
         json.WriteString("name", figure.Name);
         json.WriteString("label", figure.Label);
         json.WriteNumber("value", figure.Value);
@@ -85,58 +70,40 @@ public static class PlanJson
         json.WriteString("formula", figure.Why.Formula);
         json.WriteString("source", figure.Why.Source);
         json.WriteString("reason", figure.Why.Reason);
-        json.WriteStartArray("inputs");
-        foreach (Input input in figure.Why.Inputs)
+        json.WriteObjects("inputs", figure.Why.Inputs, input =>
         {
-            json.WriteStartObject();
             json.WriteString("symbol", input.Symbol);
             json.WriteString("meaning", input.Meaning);
             json.WriteNumber("value", input.Value);
             json.WriteString("unit", UnitOf(input.Quantity));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
         json.WriteEndObject();
-        json.WriteEndObject();
-    }
+    });
 
     private static void WriteWoods(Utf8JsonWriter json, RingPlan ring)
     {
-        json.WriteStartArray("woods");
-        foreach (WoodNeed wood in ring.Woods)
+        json.WriteObjects("woods", ring.Woods, wood =>
         {
-            json.WriteStartObject();
             WriteNeed(json, wood);
             if (ring.Batches.Length > 1) json.WriteNumber("wedge", wood.Batch + 1);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteSpacers(Utf8JsonWriter json, RingPlan ring)
     {
-        json.WriteStartArray("spacers");
-        foreach (SpacerBatch spacer in ring.Spacers)
+        json.WriteObjects("spacers", ring.Spacers, spacer =>
         {
-            json.WriteStartObject();
             WriteNeed(json, spacer.Need);
             json.WriteNumber("thickness", spacer.Thickness);
             json.WriteNumber("height", spacer.Height);
             json.WriteNumber("cutLength", spacer.Length);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteStrips(Utf8JsonWriter json, Lamination board)
     {
-        json.WriteStartArray("strips");
-        foreach (StripNeed strip in board.Kinds)
+        json.WriteObjects("strips", board.Kinds, strip =>
         {
-            json.WriteStartObject();
             json.WriteString("wood", strip.Wood);
             json.WriteNumber("thickness", strip.Thickness);
             json.WriteNumber("height", strip.Height);
@@ -144,10 +111,7 @@ public static class PlanJson
             json.WriteNumber("count", strip.Count);
             json.WriteNumber("boards", strip.Sticks);
             json.WriteNumber("length", strip.Length);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteNeed(Utf8JsonWriter json, WoodNeed wood)
@@ -158,13 +122,5 @@ public static class PlanJson
         json.WriteNumber("boards", wood.Boards);
         json.WriteNumber("length", wood.Length);
         json.WriteNumber("leftOver", wood.LeftOver);
-    }
-
-    /// <summary>Texts as an array.</summary>
-    public static void WriteTexts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
-    {
-        json.WriteStartArray(name);
-        foreach (string text in texts) json.WriteStringValue(text);
-        json.WriteEndArray();
     }
 }

@@ -7,7 +7,7 @@ namespace Ringwright.Core.Documents;
 
 /// <summary>A cell: words, or a number that a spreadsheet can reckon with, or nothing.</summary>
 /// <param name="Text">The words; null for a number.</param>
-/// <param name="Number">The number; null for words.</param>
+/// <param name="Number">The number, in the unit that the table tells beside it (mm, rad, pieces); null for words.</param>
 public readonly record struct PlanCell(string? Text, double? Number)
 {
     /// <summary>An empty cell.</summary>

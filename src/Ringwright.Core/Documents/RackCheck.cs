@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Ringwright.Core.Boards;
-using Ringwright.Core.Measures;
+using static Ringwright.Core.Documents.ShopCheck;
 
 namespace Ringwright.Core.Documents;
 
@@ -48,7 +48,7 @@ public static class RackCheck
         Between($"{place}, width", board.Width, 1, 2000);
         Between($"{place}, thickness", board.Thickness, 0.1, 500);
         if (board.Moisture is double moisture) Between($"{place}, moisture", moisture, 1, 100, " percent");
-        if (board.Price is double price) Between($"{place}, price", price, 0, 1e9, "");
+        if (board.Price is double price) Between($"{place}, price", price, 0, 1e9);
         if (board.Note is { Length: > LongestNote }) throw new BadInputException($"{place}, note", $"it has {board.Note.Length} characters", $"at most {LongestNote} can stand there");
         if (board.CameFrom is string from) Named(place, "cameFrom", from, "the label of the board it was sawn from is needed, or no such field");
         CheckDefects(board, place);
@@ -73,17 +73,5 @@ public static class RackCheck
     {
         if (string.IsNullOrWhiteSpace(text) || text.Length > LongestName)
             throw new BadInputException($"{place}, {field}", $"it is empty or longer than {LongestName} characters", right);
-    }
-
-    private static void Between(string where, Length length, double least, double most)
-    {
-        if (!(length.Millimetres >= least && length.Millimetres <= most))
-            throw new BadInputException(where, $"{length} cannot be", string.Create(CultureInfo.InvariantCulture, $"{least} mm to {most} mm can"));
-    }
-
-    private static void Between(string where, double value, double least, double most, string unit)
-    {
-        if (!(value >= least && value <= most))
-            throw new BadInputException(where, string.Create(CultureInfo.InvariantCulture, $"{value:R}{unit} cannot be"), string.Create(CultureInfo.InvariantCulture, $"{least}{unit} to {most}{unit} can"));
     }
 }

@@ -49,17 +49,17 @@ public static class ShopCheck
 
     internal static void Between(string field, Length length, double least, double most)
     {
-        if (length.Millimetres < least || length.Millimetres > most) throw Refuse(field, length.Written, least, most, " mm");
+        if (!(length.Millimetres >= least && length.Millimetres <= most)) throw Refuse(field, length.Written, least, most, " mm");
     }
 
     internal static void Between(string field, Angle angle, double least, double most)
     {
-        if (angle.Degrees < least || angle.Degrees > most) throw Refuse(field, angle.Written, least, most, "°");
+        if (!(angle.Degrees >= least && angle.Degrees <= most)) throw Refuse(field, angle.Written, least, most, "°");
     }
 
-    internal static void Between(string field, double value, double least, double most)
+    internal static void Between(string field, double value, double least, double most, string unit = "")
     {
-        if (!(value >= least && value <= most)) throw Refuse(field, value.ToString("R", CultureInfo.InvariantCulture), least, most, "");
+        if (!(value >= least && value <= most)) throw Refuse(field, value.ToString("R", CultureInfo.InvariantCulture) + unit, least, most, unit);
     }
 
     private static BadInputException Refuse(string field, string value, double least, double most, string unit) =>

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Timber;
+using static Ringwright.Core.Documents.ShopCheck;
 
 namespace Ringwright.Core.Documents;
 
@@ -74,12 +74,6 @@ internal static partial class TimberCheck
     private static void Given(string place, double? value, double least, double most, string unit = "")
     {
         if (value is double v) Between(place, v, least, most, unit);
-    }
-
-    private static void Between(string place, double value, double least, double most, string unit = "")
-    {
-        if (!(value >= least && value <= most))
-            throw new BadInputException(place, string.Create(CultureInfo.InvariantCulture, $"{value}{unit} cannot be"), string.Create(CultureInfo.InvariantCulture, $"{least} to {most}{unit} can"));
     }
 
     [GeneratedRegex("^#[0-9a-fA-F]{6}$")]

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace Ringwright.Core.Gauges;
 
 /// <summary>
@@ -12,7 +14,7 @@ internal static class PanelLetters
     private const int Wide = 5, Tall = 7;
 
     // Seven rows from the top, five bits each, the leftmost highest.
-    private static readonly Dictionary<char, byte[]> Cells = Table(
+    private static readonly FrozenDictionary<char, byte[]> Cells = Table(
         "A0E11111F111111 B1E11111E11111E C0E11101010110E D1E11111111111E E1F10101E10101F F1F10101E101010 G0E11101711110E H1111111F111111 I0E04040404040E " +
         "J0702020202120C K11121418141211 L1010101010101F M111B1515111111 N11111915131111 O0E11111111110E P1E11111E101010 Q0E11111115120D R1E11111E141211 " +
         "S0F10100E01011E T1F040404040404 U1111111111110E V11111111110A04 W1111111515150A X11110A040A1111 Y11110A04040404 Z1F01020408101F " +
@@ -66,5 +68,5 @@ internal static class PanelLetters
         return count;
     }
 
-    private static Dictionary<char, byte[]> Table(string all) => all.Split(' ').ToDictionary(g => g[0], g => Convert.FromHexString(g.AsSpan(1)));
+    private static FrozenDictionary<char, byte[]> Table(string all) => all.Split(' ').ToFrozenDictionary(g => g[0], g => Convert.FromHexString(g.AsSpan(1)));
 }

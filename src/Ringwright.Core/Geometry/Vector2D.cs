@@ -1,6 +1,8 @@
 namespace Ringwright.Core.Geometry;
 
 /// <summary>A point or direction in a plane, in millimetres (points) or without unit (directions).</summary>
+/// <param name="X">To the right, mm or without unit.</param>
+/// <param name="Y">Up, or away from the viewer, mm or without unit.</param>
 public readonly record struct Vector2D(double X, double Y)
 {
     /// <summary>The origin.</summary>
@@ -15,10 +17,10 @@ public readonly record struct Vector2D(double X, double Y)
     /// <summary>The point at <paramref name="radius"/> mm and <paramref name="angle"/> radians from the origin.</summary>
     public static Vector2D Polar(double radius, double angle) => radius * AtAngle(angle);
 
-    /// <summary>The scalar product.</summary>
+    /// <summary>The scalar product: mm² of two points, mm of a point and a direction, a bare number of two directions.</summary>
     public double Dot(Vector2D other) => (X * other.X) + (Y * other.Y);
 
-    /// <summary>The z component of the vector product: positive when <paramref name="other"/> lies counter-clockwise.</summary>
+    /// <summary>The z component of the vector product, in units as <see cref="Dot"/>: positive when <paramref name="other"/> lies counter-clockwise.</summary>
     public double Cross(Vector2D other) => (X * other.Y) - (Y * other.X);
 
     /// <summary>This vector turned by a quarter counter-clockwise.</summary>

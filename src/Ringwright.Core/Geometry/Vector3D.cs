@@ -1,12 +1,15 @@
 namespace Ringwright.Core.Geometry;
 
 /// <summary>A point or direction in space, in millimetres (points) or without unit (directions).</summary>
+/// <param name="X">Along the first axis, mm or without unit.</param>
+/// <param name="Y">Along the second, mm or without unit.</param>
+/// <param name="Z">Up, mm or without unit.</param>
 public readonly record struct Vector3D(double X, double Y, double Z)
 {
     /// <summary>Distance from the origin, mm.</summary>
     public double Length => Math.Sqrt(Dot(this));
 
-    /// <summary>The scalar product.</summary>
+    /// <summary>The scalar product: mm² of two points, mm of a point and a direction, a bare number of two directions.</summary>
     public double Dot(Vector3D other) => (X * other.X) + (Y * other.Y) + (Z * other.Z);
 
     /// <summary>The vector product.</summary>

@@ -11,11 +11,11 @@ public sealed record ParseError(string Text, int Position, string Expected)
         ? $"nothing is written; {Expected}"
         : Position >= Text.Length
             ? $"“{Shown}” ends too early; {Expected}"
-            : $"“{Shown}” cannot be read from character {Position + 1} (“{Text[Position]}”); {Expected}";
+            : $"“{Shown}” cannot be read from character {Position + 1} (“{OneLine.At(Text, Position)}”); {Expected}";
 
     /// <summary>The text with a caret below the character, on two lines, for fixed-width output.</summary>
     public string CaretLines => $"{Shown}\n{new string(' ', Math.Min(Position, Shown.Length))}^";
 
     // Long or multi-line input would drown the sentence.
-    private string Shown => new([.. Text.Take(60).Select(c => char.IsControl(c) ? ' ' : c)]);
+    private string Shown => OneLine.Start(Text, OneLine.Longest);
 }

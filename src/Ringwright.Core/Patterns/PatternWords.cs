@@ -29,6 +29,7 @@ internal static class PatternWords
     public static void CheckWood(string where, string wood)
     {
         if (string.IsNullOrWhiteSpace(wood)) throw new BadInputException(where, "a wood has no name", "write its name, such as \"maple\"");
+        if (wood.Length > 40) throw new BadInputException(where, $"the wood's name “{wood}” is longer than 40 characters", "write a short name, such as \"maple\"");
     }
 
     /// <summary>Columns around that a ring could have.</summary>

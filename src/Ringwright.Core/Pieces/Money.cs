@@ -7,13 +7,13 @@ namespace Ringwright.Core.Pieces;
 /// <summary>How quick these hands are at the work that is neither sawing, sanding nor gluing. Starting values are rough guesses, no source.</summary>
 public sealed record Pace
 {
-    /// <summary>Minutes to set planer or rip fence once, a trial cut included.</summary>
+    /// <summary>Minutes to set planer, rip fence or stop once, a trial cut included.</summary>
     public double MinutesPerSetting { get; init; } = 5;
 
     /// <summary>Minutes to rip and plane one strip at a setting that stands.</summary>
     public double MinutesPerStrip { get; init; } = 3;
 
-    /// <summary>Minutes to set the fences for one kind of wedge, a test half included.</summary>
+    /// <summary>Minutes to set the fences to one angle, a test half included.</summary>
     public double MinutesPerFenceSetting { get; init; } = 15;
 
     /// <summary>Minutes to mount the work once on the lathe.</summary>
@@ -44,11 +44,11 @@ public sealed record Money
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public ImmutableArray<WoodPrice>? Woods { get; init; }
 
-    /// <summary>Worth of one hour of work; not counted when absent.</summary>
+    /// <summary>Worth of one hour of work, in the shop's currency; not counted when absent.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? Hour { get; init; }
 
-    /// <summary>Glue, abrasives, finish and the rest for one piece; not counted when absent.</summary>
+    /// <summary>Glue, abrasives, finish and the rest for one piece, in the shop's currency; not counted when absent.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? Supplies { get; init; }
 
@@ -83,7 +83,7 @@ public sealed record WoodPrice
     /// <summary>The wood, as rings name it.</summary>
     public required string Wood { get; init; }
 
-    /// <summary>What one measure of it costs, rough as it is bought.</summary>
+    /// <summary>What one measure of it costs, rough as it is bought, in the shop's currency.</summary>
     public required double Price { get; init; }
 
     /// <summary>What the price is for.</summary>

@@ -206,7 +206,7 @@ public sealed record Hands
     /// <summary>Share of wedges that are lost (flung, chipped, burnt), 0 to less than 1.</summary>
     public double Loss { get; init; } = 0.05;
 
-    /// <summary>Wedges that <see cref="Loss"/> is known from; absent when it is taken as it stands.</summary>
+    /// <summary>Number of wedges that <see cref="Loss"/> is known from; absent when it is taken as it stands.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? LossWorth { get; init; }
 
@@ -216,11 +216,11 @@ public sealed record Hands
     /// <summary>Minutes to sand one joint face.</summary>
     public double MinutesPerFace { get; init; } = 0.5;
 
-    /// <summary>Cuts that <see cref="MinutesPerCut"/> is known from; absent when it was never timed.</summary>
+    /// <summary>Number of cuts that <see cref="MinutesPerCut"/> is known from; absent when it was never timed.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? CutsWorth { get; init; }
 
-    /// <summary>Faces that <see cref="MinutesPerFace"/> is known from; absent when it was never timed.</summary>
+    /// <summary>Number of faces that <see cref="MinutesPerFace"/> is known from; absent when it was never timed.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public double? FacesWorth { get; init; }
 

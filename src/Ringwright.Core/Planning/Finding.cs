@@ -22,6 +22,6 @@ public sealed record Finding(Weight Weight, string Ring, Sentence Sentence, Fiel
 
 /// <summary>One length of the ring set to another value.</summary>
 /// <param name="Field">The field's name in the file, such as <c>tip</c>.</param>
-/// <param name="Millimetres">The new value.</param>
+/// <param name="Millimetres">The new value, mm.</param>
 /// <param name="Label">What the change does, for a button.</param>
 public sealed record FieldChange(string Field, double Millimetres, Sentence Label);

@@ -22,8 +22,9 @@ public static class Planner
         var timber = new TimberPlan(shop);
         rings = timber.Add(rings);
         var plan = new Plan(piece, shop, rings, form, PieceFigures.Of(rings, form, timber), Sentence.Of(""));
-        rings = LatheFindings.Add(plan);
-        plan = plan with { Rings = rings, Verdict = Verdicts.Of(rings) };
+        var lathe = LatheFit.Of(plan);
+        rings = lathe.AddTo(plan.Rings);
+        plan = plan with { Rings = rings, Verdict = Verdicts.Of(rings), Lathe = lathe };
         return plan with { Figures = plan.Figures.AddRange(SpeedFigures.Balance(plan, timber)) };
     }
 

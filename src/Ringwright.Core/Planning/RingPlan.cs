@@ -103,8 +103,14 @@ public sealed record Plan(Piece Piece, Shop Shop, ImmutableArray<RingPlan> Rings
 {
     /// <summary>The turned piece; each wall is cut into straight pieces that leave it by at most <paramref name="chord"/> mm.</summary>
     /// <exception cref="BadInputException">The rings do not fill the shape.</exception>
-    public TurnedPiece Turned(double chord = 0.02) => TurnedPiece.Of(this, Form is null ? null : (from, to) => Form.SectionWithin(from, to, chord));
+    public TurnedPiece Turned(double chord = 0.02) => Stacked(chord).Piece;
 
+    /// <summary>The glued stack with what is turned out of each ring; walls as in <see cref="Turned"/>.</summary>
+    /// <exception cref="BadInputException">The rings do not fill the shape.</exception>
+    public StackedPiece Stacked(double chord = 0.02) => StackedPiece.Of(this, Form is null ? null : (from, to) => Form.SectionWithin(from, to, chord));
+
+    /// <summary>What was found about its work at the lathe when it was planned.</summary>
+    internal LatheFit Lathe { get; init; } = LatheFit.None;
 
     /// <summary>Everything the maker should know, weightiest first.</summary>
     public IEnumerable<Finding> Findings => Rings.SelectMany(r => r.Findings).OrderByDescending(f => f.Weight);

@@ -80,5 +80,5 @@ internal static class SpeedFigures
 
     private static double BlankRadius(RingPlan ring, TimberPlan timber) => ring.Batches.IsEmpty
         ? (ring.Ring.Outside.Millimetres / 2) + (ring.Ring.Allowance ?? timber.Allowance).Millimetres
-        : ring.Batches.Max(b => b.Glued.ApexRadius + b.Glued.OuterCorner);
+        : Math.Max(BlankRadii.Of(ring).Low.OuterCorner, BlankRadii.Of(ring).High.OuterCorner);
 }

@@ -59,7 +59,7 @@ internal readonly struct Draws(ulong seed)
         PlusAcross,
     }
 
-    /// <summary>A normal draw with this mean and deviation; <paramref name="number"/> is the cut's or the wedge's.</summary>
+    /// <summary>A normal draw with this mean and deviation, in their unit (mm or rad); <paramref name="number"/> is the cut's or the wedge's.</summary>
     public double Normal(Source source, int number, double mean, double deviation)
     {
         if (deviation == 0) return mean;

@@ -11,7 +11,7 @@ namespace Ringwright.Core.Timber;
 /// <param name="Cut">How its board was sawn.</param>
 /// <param name="Width">Its size across the grain, mm.</param>
 /// <param name="Thickness">Its thickness, mm.</param>
-/// <param name="Mismatch">Free strain across its grain against what it is glued to.</param>
+/// <param name="Mismatch">Free strain across its grain against what it is glued to, a share of its width.</param>
 /// <param name="Joint">What joints hold, and how much of the stress stays.</param>
 public sealed record LayerMovement(Species Species, GrainCut Cut, double Width, double Thickness, double Mismatch, GlueJoint Joint)
 {

@@ -84,7 +84,7 @@ public sealed class RingMovement
     /// <summary>Its stresses for a closing strain of 1.</summary>
     public RingStress Unit { get; }
 
-    /// <summary>Where the stress along the radius is read, over the outer radius.</summary>
+    /// <summary>Where the stress along the radius is read, as a share of the outer radius.</summary>
     public double PeakAt { get; }
 
     internal double RadialAtPeak { get; }

@@ -16,13 +16,21 @@ public static class PixelFile
 
     private const string Where = "picture file";
 
-    /// <summary>The pixels of a file. Its size is read and checked before anything is decoded.</summary>
+    // One at a time: a picture of the most pixels takes some hundred MB while it is read.
+    private static readonly Lock Reading = new();
+
+    /// <summary>The pixels of a file. Its size is read and checked before anything is decoded. Thread-safe; one file is decoded at a time.</summary>
     /// <exception cref="BadInputException">The file is too large, of another kind, or damaged.</exception>
     public static PixelPicture Read(byte[] file)
     {
         ArgumentNullException.ThrowIfNull(file);
         if (file.Length == 0) throw new BadInputException(Where, "it is empty", "give a PNG or JPEG file");
         if (file.Length > MostBytes) throw new BadInputException(Where, $"{file.Length / 1e6:0.#} MB are too many", $"give a file of at most {MostBytes / 1e6:0} MB");
+        lock (Reading) return Checked(file);
+    }
+
+    private static PixelPicture Checked(byte[] file)
+    {
         using var data = SKData.CreateCopy(file);
         using SKCodec? codec = SKCodec.Create(data);
         if (codec is null || codec.EncodedFormat is not (SKEncodedImageFormat.Png or SKEncodedImageFormat.Jpeg))

@@ -29,6 +29,8 @@ internal static class Migrations
         long tables = session.One("SELECT count(*) FROM sqlite_schema", r => r.GetInt64(0));
         if (program != ApplicationId && (program != 0 || version != 0 || tables != 0))
             throw new StoreException(StoreFault.Foreign, database.File, "it belongs to another program", $"another folder is needed, and {UserFolder.Variable} can name it; the file was left as it is");
+        // Tables without a version, or one that never was: its header is not as it was written.
+        if (version < 0 || (version == 0 && tables != 0)) throw Faults.Damaged(database.File, "close Ringwright and open it again, it then takes the newest good copy");
         if (version > Newest)
             throw new StoreException(StoreFault.Newer, database.File, $"it is of version {version} and this Ringwright reads up to {Newest}", "a newer Ringwright is needed; the file was left as it is");
         return version;

@@ -50,7 +50,7 @@ internal sealed class Settling(Sheet sheet, string[] typed)
     {
         try
         {
-            plan = work == sheet.Work ? sheet.Good : Planner.Plan(work.Piece, work.Shop);
+            plan = work == sheet.Work ? sheet.Good : FollowingRings.Plan(sheet.Work, work);
             return null;
         }
         catch (BadInputException e)

@@ -100,7 +100,7 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
     public Sheet With(Work work)
     {
         ArgumentNullException.ThrowIfNull(work);
-        Plan plan = Planner.Plan(work.Piece, work.Shop);
+        Plan plan = FollowingRings.Plan(Work, work);
         int rings = plan.Rings.Length;
         ImmutableSortedSet<int> selected = Selected.Where(i => i < rings).ToImmutableSortedSet();
         Sheet changed = Planned(plan) with { Typing = null, Selected = selected.IsEmpty ? [rings - 1] : selected };

@@ -33,12 +33,15 @@ internal static class PiecePaper
     /// <param name="query">Which ring.</param>
     /// <param name="wedge">Which wedge of a ring whose wedges are not all alike, from 1.</param>
     /// <param name="date">Written into a PDF.</param>
+    /// <exception cref="BadInputException">There is no such view, ring or wedge.</exception>
     public static byte[] View(Sheet sheet, string name, PrintQuery query, int wedge, DateOnly date)
     {
         var view = PlanView.Named(Path.GetFileNameWithoutExtension(name));
         RingPlan ring = query.OnlyRing(sheet.Good) ?? sheet.Ring;
+        int kinds = Math.Max(1, ring.Batches.Length);
+        if (wedge < 1 || wedge > kinds) throw new BadInputException("wedge", $"{ring.Ring.Name} has no wedge {wedge}", kinds == 1 ? "1 is its only one" : $"1 to {kinds} are its kinds");
         // A ring from above is whole; what is set and sawn is about one of its wedges.
-        RingPlan shown = view.Name == "ring" || ring.Batches.IsEmpty ? ring : ring.Alone(Math.Clamp(wedge, 1, ring.Batches.Length) - 1);
+        RingPlan shown = view.Name == "ring" || ring.Batches.IsEmpty ? ring : ring.Alone(wedge - 1);
         return PictureBytes.Of(view.Draw(sheet.Good, shown, sheet.Style, coloured: true), Path.GetExtension(name), $"{sheet.Good.Piece.Name}{(view.OfRing ? $", {ring.Ring.Name}" : "")}: {view.Shows}", date);
     }
 

@@ -9,6 +9,7 @@ namespace Ringwright.Web.Security;
 /// </summary>
 internal static class KnownHosts
 {
+    private static readonly object KnownMark = new();
     private static readonly ImmutableHashSet<string> OfOwnMachine = ImmutableHashSet.Create(StringComparer.OrdinalIgnoreCase, "localhost", "127.0.0.1", "[::1]");
 
     public static void UseKnownHosts(this WebApplication app)
@@ -16,9 +17,18 @@ internal static class KnownHosts
         LocalSharing sharing = app.Services.GetRequiredService<LocalSharing>();
         app.Use((context, next) =>
             context.Connection.IsOwn()
-                ? OfOwnMachine.Contains(context.Request.Host.Host) ? next(context) : Refuse(context, "at localhost")
+                ? OfOwnMachine.Contains(context.Request.Host.Host) ? Known(context, next) : Refuse(context, "at localhost")
                 : At(context, sharing) is not { } place ? Refuse(context, "on its own machine")
-                : context.Request.Host == new HostString(place.Address.ToString(), place.Port) ? next(context) : Refuse(context, "at the address that it shows for sharing"));
+                : context.Request.Host == new HostString(place.Address.ToString(), place.Port) ? Known(context, next) : Refuse(context, "at the address that it shows for sharing"));
+    }
+
+    /// <summary>Whether the host that a request names was found to be ours.</summary>
+    public static bool HasKnownHost(this HttpContext context) => context.Items.ContainsKey(KnownMark);
+
+    private static Task Known(HttpContext context, RequestDelegate next)
+    {
+        context.Items[KnownMark] = true;
+        return next(context);
     }
 
     // Where it came in, as long as that is shared.

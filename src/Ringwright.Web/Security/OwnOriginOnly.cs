@@ -1,3 +1,5 @@
+using Ringwright.Web.Sharing;
+
 namespace Ringwright.Web.Security;
 
 /// <summary>
@@ -11,11 +13,7 @@ internal static class OwnOriginOnly
     private const string FetchSite = "Sec-Fetch-Site";
 
     public static void UseOwnOriginOnly(this WebApplication app) => app.Use((context, next) =>
-    {
-        if (IsOwn(context)) return next(context);
-        context.Response.StatusCode = StatusCodes.Status403Forbidden;
-        return context.Response.WriteAsync("This address answers only to Ringwright’s own page.");
-    });
+        IsOwn(context) ? next(context) : ShareGate.Say(context, StatusCodes.Status403Forbidden, "This address answers only to Ringwright’s own page."));
 
     private static bool IsOwn(HttpContext context)
     {

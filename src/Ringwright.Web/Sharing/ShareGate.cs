@@ -44,7 +44,7 @@ internal static class ShareGate
 
         bool socket = context.WebSockets.IsWebSocketRequest;
         // Windows are counted by their sockets; the way around sockets is closed.
-        if (!socket && context.Request.Path.Equals(CircuitPath, StringComparison.OrdinalIgnoreCase))
+        if (!socket && IsCircuit(context.Request.Path))
         {
             await Say(context, StatusCodes.Status400BadRequest, "A page of Ringwright needs a WebSocket; let it through whatever stands between.");
             return;
@@ -67,4 +67,7 @@ internal static class ShareGate
             if (socket) device.CloseWindow();
         }
     }
+
+    // Routing takes a slash at the end for the same address.
+    private static bool IsCircuit(PathString path) => string.Equals(path.Value?.TrimEnd('/'), CircuitPath, StringComparison.OrdinalIgnoreCase);
 }

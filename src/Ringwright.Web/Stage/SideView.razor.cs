@@ -43,7 +43,7 @@ public sealed partial class SideView : IDisposable
     public void Dragged(string handle, double x, double y)
     {
         if (_view.Handles.FirstOrDefault(h => h.Id == handle) is not Handle moved || !double.IsFinite(x) || !double.IsFinite(y)) return;
-        Bench.Change(w => ShapeEdits.MovePoint(w, moved.Inner, moved.Index, Math.Abs(x), -y, ShapeEdits.Grid(Bench.Now.Units)), "drag " + handle);
+        if (IsThere(moved)) Bench.Change(w => ShapeEdits.MovePoint(w, moved.Inner, moved.Index, Math.Abs(x), -y, ShapeEdits.Grid(Bench.Now.Units)), "drag " + handle);
     }
 
     /// <summary>The point was let go.</summary>
@@ -78,6 +78,7 @@ public sealed partial class SideView : IDisposable
 
     private void Press(Handle handle, KeyboardEventArgs key)
     {
+        if (!IsThere(handle)) return;
         double step = key.ShiftKey ? FineStep : Step;
         (double across, double up) = key.Key switch
         {
@@ -94,6 +95,9 @@ public sealed partial class SideView : IDisposable
         else if (key.Key is "s" or "S" && !key.CtrlKey && !key.MetaKey)
             Bench.Change(w => ShapeEdits.TurnSharp(w, handle.Inner, handle.Index));
     }
+
+    // Keys may be typed faster than the page is drawn: Delete twice at the last point means one that is gone.
+    private bool IsThere(Handle handle) => Bench.Now.Work.Piece.Shape is { } shape && (handle.Inner ? (shape.Inside as Hollow)?.Points : shape.Outer) is { } points && handle.Index < points.Length;
 
     // From where it stands now, so that keys typed faster than the page is drawn add up. Across counts on the diameter's half.
     private static Bench.Work Moved(Bench.Work work, Handle handle, double across, double up)

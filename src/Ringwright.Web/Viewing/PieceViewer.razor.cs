@@ -9,6 +9,8 @@ namespace Ringwright.Web.Viewing;
 /// <summary>The turned piece in three dimensions. The picture itself is drawn by the bundle in <c>viewer/</c>; what it needs goes past Blazor.</summary>
 public sealed partial class PieceViewer : IAsyncDisposable
 {
+    private const string NotLoaded = "The picture in three dimensions did not load, so these are the flat pictures.";
+
     // Edits come in runs; the picture follows when the fingers rest.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(120);
 
@@ -27,6 +29,7 @@ public sealed partial class PieceViewer : IAsyncDisposable
     private WoodKey _woods = null!;
     private PickedSegment? _picked;
     private MeasureStyle? _style;
+    private bool _flatOnly;
 
     /// <summary>The plan whose piece is shown.</summary>
     [Parameter, EditorRequired]
@@ -86,12 +89,21 @@ public sealed partial class PieceViewer : IAsyncDisposable
             await using IJSObjectReference module = await Js.InvokeAsync<IJSObjectReference>("import", "/" + Assets["js/dist/viewer.js"]);
             _self = DotNetObjectReference.Create(this);
             _view = await module.InvokeAsync<IJSObjectReference>("open", _root, _self);
-            await Show(_view);
         }
         catch (JSDisconnectedException)
         {
             // The page was left meanwhile.
+            return;
         }
+        catch (Exception e) when (e is JSException or OperationCanceledException)
+        {
+            // The bundle could not be had, or not in time; the rest of the page goes on without it.
+            _flatOnly = true;
+            StateHasChanged();
+            return;
+        }
+
+        await Show(_view);
     }
 
     /// <summary>Lets the browser's part go.</summary>

@@ -3,7 +3,9 @@ using System.Text.Json.Nodes;
 using Json.Schema;
 using Ringwright.Core.Boards;
 using Ringwright.Core.Documents;
+using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
+using Ringwright.Core.Planning;
 
 namespace Ringwright.Core.Tests.Documents;
 
@@ -17,6 +19,8 @@ public class SchemaTests
 
     private static readonly JsonSchema RackSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/rack-1.schema.json")));
 
+    private static readonly JsonSchema PlanSchema = JsonSchema.FromText(File.ReadAllText(Path.Combine(Root, "docs/schema/plan-1.schema.json")));
+
     public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Root, "examples"), "*.json").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
     [Theory]
@@ -28,6 +32,37 @@ public class SchemaTests
         Assert.True(IsValid(schema, text));
         string written = rewrite(text);
         Assert.True(JsonNode.DeepEquals(JsonNode.Parse(text), JsonNode.Parse(written)), written);
+    }
+
+    public static TheoryData<string> Pieces => [.. Examples.Select(e => e.Data).Where(f => File.ReadAllText(Path.Combine(Root, "examples", f)).Contains(Piece.FormatName, StringComparison.Ordinal))];
+
+    // It allows no other fields, so the page that is made from it tells of all that is written.
+    [Theory]
+    [MemberData(nameof(Pieces))]
+    public void Plans_follow_the_published_schema(string file)
+    {
+        Piece piece = DocumentJson.ReadPiece(File.ReadAllText(Path.Combine(Root, "examples", file)));
+        EvaluationResults results = PlanSchema.Evaluate(JsonDocument.Parse(PlanJson.Write(Planner.Plan(piece, Shop.Starting), MeasureStyle.Millimetres)).RootElement, new() { OutputFormat = OutputFormat.List });
+        Assert.Equal([], (results.Details ?? []).Where(d => !d.IsValid && d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join(", ", d.Errors!.Values)}"));
+        Assert.True(results.IsValid);
+    }
+
+    [Fact]
+    public void Every_field_of_every_schema_says_what_it_means()
+    {
+        foreach (string file in Directory.GetFiles(Path.Combine(Root, "docs", "schema"))) Fields(JsonNode.Parse(File.ReadAllText(file))!, Path.GetFileName(file));
+
+        static void Fields(JsonNode? node, string place)
+        {
+            if (node is JsonArray list) foreach (JsonNode? item in list) Fields(item, place);
+            if (node is not JsonObject group) return;
+            foreach ((string name, JsonNode? inner) in group)
+            {
+                if (name == "properties" && !place.EndsWith("/then", StringComparison.Ordinal))
+                    foreach ((string field, JsonNode? means) in inner!.AsObject()) Assert.False(string.IsNullOrWhiteSpace(means!["description"]?.GetValue<string>()), $"{place}: {field}");
+                Fields(inner, $"{place}/{name}");
+            }
+        }
     }
 
     [Theory]

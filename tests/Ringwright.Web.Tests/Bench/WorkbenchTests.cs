@@ -51,6 +51,20 @@ public class WorkbenchTests
     }
 
     [Fact]
+    public void Rings_follow_a_changed_outline_also_those_found_with_a_width_to_rip()
+    {
+        _bench.Put(Web.Library.NewPiece.All.First(p => p.Label == "Bowl").Make(_bench.Now));
+        Assert.All(_bench.Now.Good.Piece.Rings.OfType<SegmentRing>(), r => Assert.NotNull(r.BoardWidth));
+        foreach (double radius in (double[])[84, 74, 78])
+            Assert.True(_bench.Change(w => Web.Bench.Edits.ShapeEdits.MovePoint(w, false, 3, radius, 46.5, 0.5)), _bench.Refused);
+        // What is typed is not let go, and a ring that was not in the way keeps its width.
+        Assert.Contains(_bench.Now.Good.Piece.Rings.OfType<SegmentRing>(), r => r.BoardWidth is null);
+        _bench.Select(4);
+        _bench.Type(RingFields.BoardWidth, "4 mm");
+        Assert.Contains("too narrow", Assert.Single(_bench.Now.Problems).Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_can_be_used_goes_into_the_plan_while_another_field_waits()
     {
         _bench.Type(RingFields.Bore, "wide");

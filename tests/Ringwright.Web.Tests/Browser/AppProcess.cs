@@ -1,11 +1,10 @@
 using System.Diagnostics;
-using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
 
 namespace Ringwright.Web.Tests.Browser;
 
-/// <summary>The app as a user's own process, on a data folder and a port of its own.</summary>
+/// <summary>The app as a user's own process, on a data folder and a port of its own, to be killed; else there is <see cref="RunningApp"/>.</summary>
 internal sealed partial class AppProcess : IDisposable
 {
     private static readonly string AppPath = typeof(AppProcess).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().First(a => a.Key == "AppPath").Value!;
@@ -21,10 +20,13 @@ internal sealed partial class AppProcess : IDisposable
 
     public int Port => Address.Port;
 
-    /// <summary>Starts the app and waits for the line with its address. Port 0 is any free one.</summary>
-    public static async Task<AppProcess> Start(string dataFolder, int port = 0, params string[] more)
+    /// <summary>The next line the app says.</summary>
+    public Task<string?> Line() => _process.StandardOutput.ReadLineAsync();
+
+    /// <summary>Starts the app at any free port and waits for the line with its address.</summary>
+    public static async Task<AppProcess> Start(string dataFolder, params string[] more)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.GetFullPath(AppPath), "--no-browser", "--port", port.ToString(CultureInfo.InvariantCulture), .. more])
+        var start = new ProcessStartInfo("dotnet", [Path.GetFullPath(AppPath), "--no-browser", "--port", "0", .. more])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

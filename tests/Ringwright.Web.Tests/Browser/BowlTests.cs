@@ -4,24 +4,16 @@ using static Microsoft.Playwright.Assertions;
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>A piece with an outline: its points, its rings, its pattern and its wood.</summary>
-public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClassFixture<AppFixture>, IDisposable
+public sealed class BowlTests(BrowserFixture fixture, RunningApp shared) : IClassFixture<RunningApp>
 {
     private const string Bowl = "Bowl with a band";
-    private readonly TemporaryFolder _data = new();
-
-    public void Dispose() => _data.Dispose();
 
     [Fact]
     public async Task Points_are_dragged_moved_by_keys_and_typed()
     {
         await using OpenPage open = await Start();
         await open.Button("Drag its outline").ClickAsync();
-        ILocator dot = open.Page.Locator("[data-handle='outer-3'] .handle-dot");
-        LocatorBoundingBoxResult box = (await dot.BoundingBoxAsync())!;
-        await open.Page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
-        await open.Page.Mouse.DownAsync();
-        await open.Page.Mouse.MoveAsync(box.X + (box.Width / 2) + 12, box.Y + (box.Height / 2), new() { Steps = 6 });
-        await open.Page.Mouse.UpAsync();
+        await open.Drag("outer-3", 12, 0);
         await Expect(open.Field("outer-4-diameter")).Not.ToHaveValueAsync("194 mm");
         await Expect(open.Field("outer-4-height")).ToHaveValueAsync("62.5 mm");
         await open.Undo.ClickAsync();
@@ -119,7 +111,7 @@ public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClas
     [Fact]
     public async Task Every_kind_of_piece_begins_with_an_outline_to_edit()
     {
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, (await shared.App).Address);
+        await using OpenPage open = await OpenPage.Open(fixture, shared.Address);
         foreach (string kind in (string[])["Bowl", "Vase", "Platter", "Box", "Spindle", "Pen barrel"])
         {
             await open.Page.Locator(".masthead").GetByRole(AriaRole.Link, new() { Name = "Pieces" }).ClickAsync();
@@ -135,7 +127,7 @@ public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClas
     public async Task Pieces_are_kept_found_opened_copied_and_compared()
     {
         // The list shall hold this test's pieces only.
-        using AppProcess app = await AppProcess.Start(_data.Path);
+        await using RunningApp app = await RunningApp.Start();
         await using OpenPage open = await Start(app: app);
         await open.Field("name").First.FillAsync("Bowl for Ada");
         await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bowl for Ada");
@@ -157,11 +149,11 @@ public sealed class BowlTests(BrowserFixture fixture, AppFixture shared) : IClas
         await Expect(open.Page.Locator(".title-name")).ToContainTextAsync("Bead for Ada");
     }
 
-    private async Task<OpenPage> Start(string example = Bowl, AppProcess? app = null)
+    private Task<OpenPage> Start(string example = Bowl, RunningApp? app = null)
     {
-        OpenPage open = await OpenPage.Open(await fixture.Browser, (app ?? await shared.App).Address);
-        await open.StartOver(example);
-        return open;
+        app ??= shared;
+        app.Put(example);
+        return OpenPage.Open(fixture, app.Address, "/shape");
     }
 
     // Black on the left, white on the right.

@@ -4,26 +4,18 @@ using Microsoft.Playwright;
 
 namespace Ringwright.Web.Tests.Browser;
 
-/// <summary>One browser, and one app for the tests that do not need their own; started when first asked for.</summary>
+/// <summary>One browser for all tests; started when first asked for.</summary>
 public sealed class BrowserFixture : IAsyncLifetime
 {
     private static readonly string[] Flags =
         ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--enable-unsafe-swiftshader"];
 
-    private readonly TemporaryFolder _data = new();
     private readonly Lazy<Task<IBrowser>> _browser;
-    private readonly Lazy<Task<AppProcess>> _app;
     private IPlaywright? _playwright;
 
-    public BrowserFixture()
-    {
-        _browser = new(Launch);
-        _app = new(() => AppProcess.Start(_data.Path));
-    }
+    public BrowserFixture() => _browser = new(Launch);
 
     internal Task<IBrowser> Browser => _browser.Value;
-
-    internal Task<AppProcess> App => _app.Value;
 
     public ValueTask InitializeAsync() => ValueTask.CompletedTask;
 
@@ -31,8 +23,6 @@ public sealed class BrowserFixture : IAsyncLifetime
     {
         if (_browser.IsValueCreated) await (await Browser).DisposeAsync();
         _playwright?.Dispose();
-        if (_app.IsValueCreated) (await App).Dispose();
-        _data.Dispose();
     }
 
     private async Task<IBrowser> Launch()

@@ -4,13 +4,12 @@ using static Microsoft.Playwright.Assertions;
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>What belongs to the user beside the pieces: the boards on the rack and the shops.</summary>
-public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFixture<AppFixture>
+public sealed class DeskTests(BrowserFixture fixture, RunningApp app) : IClassFixture<RunningApp>
 {
     [Fact]
     public async Task Boards_are_entered_planned_found_short_and_sawn()
     {
-        await using OpenPage open = await Start();
-        await open.Station("Timber");
+        await using OpenPage open = await Start("/timber");
         await Board(open, "A1", "maple", "900 mm");
         await Expect(open.Page.Locator(".board-row")).ToHaveCountAsync(1);
         await open.Button("Plan the boards").ClickAsync();
@@ -38,8 +37,7 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
     [Fact]
     public async Task Shops_are_named_added_chosen_and_undo_goes_back_to_the_one_before()
     {
-        await using OpenPage open = await Start();
-        await open.At("/shops");
+        await using OpenPage open = await Start("/shops");
         ILocator name = open.Page.Locator("#shop-name");
         await name.FillAsync("Cellar");
         await open.Button("Another shop like this one").ClickAsync();
@@ -57,11 +55,10 @@ public sealed class DeskTests(BrowserFixture fixture, AppFixture app) : IClassFi
         await Expect(open.Field("saw-kerf")).ToHaveValueAsync("3.1 mm");
     }
 
-    private async Task<OpenPage> Start()
+    private Task<OpenPage> Start(string path)
     {
-        OpenPage open = await OpenPage.Open(await fixture.Browser, (await app.App).Address);
-        await open.StartOver();
-        return open;
+        app.Put();
+        return OpenPage.Open(fixture, app.Address, path);
     }
 
     private static async Task Board(OpenPage open, string label, string wood, string length)

@@ -8,6 +8,10 @@ internal sealed class OpenPage : IAsyncDisposable
     // A browser without a graphics card reads what WebGL draws back into its page, and says so.
     private const string ReadBack = "GPU stall due to ReadPixels";
 
+    // Software WebGL takes longer over one picture than the rest of the page over all it does. Where the solid is not what is
+    // looked at, the browser has none, and the page shows the flat pictures it has for that.
+    private const string NoWebGl = "const own = HTMLCanvasElement.prototype.getContext; HTMLCanvasElement.prototype.getContext = function (kind, ...rest) { return kind.startsWith('webgl') ? null : own.call(this, kind, ...rest); };";
+
     private readonly IBrowserContext _context;
     private readonly Uri _address;
     private readonly List<string> _errors = [];
@@ -33,15 +37,28 @@ internal sealed class OpenPage : IAsyncDisposable
 
     public ILocator Undo => Page.Locator("#undo");
 
-    public static async Task<OpenPage> Open(IBrowser browser, Uri address, int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light, string? script = null, Func<IPage, Task>? first = null)
+    /// <summary>Opens a page and waits until it answers.</summary>
+    /// <param name="fixture">The browser.</param>
+    /// <param name="address">Where the app answers.</param>
+    /// <param name="path">Which of its pages.</param>
+    /// <param name="width">Of the window, px.</param>
+    /// <param name="height">Of the window, px.</param>
+    /// <param name="scheme">What the system asks for.</param>
+    /// <param name="solid">Whether the browser draws in three dimensions.</param>
+    /// <param name="live">Whether the page has a thread to the server to wait for.</param>
+    /// <param name="before">What is done before the page is asked for.</param>
+    /// <param name="first">What is done before it answers, as letting a device in.</param>
+    public static async Task<OpenPage> Open(
+        BrowserFixture fixture, Uri address, string path = "/", int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light, bool solid = false, bool live = true, Func<OpenPage, Task>? before = null, Func<IPage, Task>? first = null)
     {
-        IBrowserContext context = await browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        IBrowserContext context = await (await fixture.Browser).NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
         context.SetDefaultTimeout(60_000);
         var open = new OpenPage(context, await context.NewPageAsync(), address);
-        if (script is not null) await open.Page.AddInitScriptAsync(script);
-        await open.Page.GotoAsync(address.ToString());
+        if (!solid) await open.Page.AddInitScriptAsync(NoWebGl);
+        if (before is not null) await before(open);
+        await open.Page.GotoAsync(new Uri(address, path).ToString());
         if (first is not null) await first(open.Page);
-        await open.Live();
+        if (live) await open.Live();
         return open;
     }
 
@@ -76,6 +93,59 @@ internal sealed class OpenPage : IAsyncDisposable
         await Page.WaitForURLAsync("**/shape");
         await Page.GetByRole(AriaRole.Radio, new() { Name = "mm", Exact = true }).CheckAsync();
         await Assertions.Expect(Field("name").First).ToHaveValueAsync(example);
+    }
+
+    /// <summary>Drags a point of the outline.</summary>
+    /// <param name="handle">Which: <c>outer-3</c>.</param>
+    /// <param name="right">How far, px.</param>
+    /// <param name="down">How far, px.</param>
+    public async Task Drag(string handle, float right, float down)
+    {
+        ILocator dot = Page.Locator($"[data-handle='{handle}'] .handle-dot");
+        await dot.ScrollIntoViewIfNeededAsync();
+        LocatorBoundingBoxResult box = (await dot.BoundingBoxAsync())!;
+        (float x, float y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await Page.Mouse.MoveAsync(x, y);
+        await Page.Mouse.DownAsync();
+        await Page.Mouse.MoveAsync(x + right, y + down, new() { Steps = 6 });
+        await Page.Mouse.UpAsync();
+    }
+
+    /// <summary>Tabs on until an element has the focus. Whatever has it on the way must look other than without it, and lie clear.</summary>
+    public async Task TabTo(string element)
+    {
+        const int Most = 250;
+        ILocator wanted = Page.Locator(element).First;
+        await wanted.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        for (int i = 0; i < Most; i++)
+        {
+            await Page.Keyboard.PressAsync("Tab");
+            // Asked of the wanted one, for a page may be drawn anew on the way.
+            string? found = await wanted.EvaluateAsync<string>("""
+                (wanted) => {
+                  const now = document.activeElement;
+                  if (!now || now === document.body) return '';
+                  const look = () => [now, now.nextElementSibling, ...now.children].filter(Boolean).map((e) => {
+                    const s = getComputedStyle(e);
+                    return [s.outlineStyle, s.outlineWidth, s.outlineColor, s.boxShadow, s.stroke, s.strokeWidth, s.fill, s.backgroundColor].join();
+                  }).join('|');
+                  const box = now.getBoundingClientRect();
+                  if (box.bottom <= 0 || box.top >= innerHeight) return `out of sight: ${now.outerHTML}`;
+                  const over = document.elementFromPoint(Math.min(innerWidth - 1, Math.max(0, box.left + box.width / 2)), box.top + box.height / 2);
+                  if (over?.closest('.foot') && !now.closest('.foot')) return `under the foot: ${now.outerHTML}`;
+                  const focused = look();
+                  now.blur();
+                  const calm = look();
+                  now.focus({ preventScroll: true });
+                  if (focused === calm) return `looks no other with the focus: ${now.outerHTML}`;
+                  return now === wanted ? 'there' : '';
+                }
+                """);
+            if (found == "there") return;
+            Assert.Equal("", found);
+        }
+
+        Assert.Fail($"Tab does not come to {element}.");
     }
 
     public async ValueTask DisposeAsync()

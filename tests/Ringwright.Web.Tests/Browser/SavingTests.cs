@@ -15,7 +15,7 @@ public sealed class SavingTests(BrowserFixture fixture) : IDisposable
     public async Task A_killed_app_comes_back_with_the_last_edit_and_the_open_page_follows()
     {
         using AppProcess first = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, first.Address);
+        await using OpenPage open = await OpenPage.Open(fixture, first.Address);
         open.ErrorsExpected = true;
         await open.Field("segments").FillAsync("18");
         await Expect(open.Wedges).ToHaveCountAsync(18);
@@ -23,7 +23,7 @@ public sealed class SavingTests(BrowserFixture fixture) : IDisposable
         await Saved("7 mm or");
         await first.Kill();
         await Expect(open.Page.Locator("#components-reconnect-modal")).ToBeVisibleAsync();
-        using AppProcess second = await AppProcess.Start(_data.Path, first.Port);
+        await using RunningApp second = await RunningApp.Start(_data.Path, first.Port);
         await open.Page.Locator("body:not([data-away]) .page:not([inert])").WaitForAsync(new() { Timeout = 90_000 });
         await Expect(open.Field("segments")).ToHaveValueAsync("18");
         await Expect(open.Field("bore")).ToHaveValueAsync("7 mm or");
@@ -36,8 +36,8 @@ public sealed class SavingTests(BrowserFixture fixture) : IDisposable
     {
         string file = _data.In("no-folder");
         await File.WriteAllTextAsync(file, "", TestContext.Current.CancellationToken);
-        using AppProcess app = await AppProcess.Start(Path.Combine(file, "data"));
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
+        await using RunningApp app = await RunningApp.Start(Path.Combine(file, "data"));
+        await using OpenPage open = await OpenPage.Open(fixture, app.Address);
         await Expect(open.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("cannot be written, so your work is not saved");
         await open.Field("segments").FillAsync("18");
         await Expect(open.Wedges).ToHaveCountAsync(18);

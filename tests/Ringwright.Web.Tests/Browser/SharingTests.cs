@@ -1,28 +1,24 @@
 using Microsoft.Playwright;
+using Ringwright.Web.Tests.Sharing;
 using static Microsoft.Playwright.Assertions;
 
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>A second device in a browser of its own: let in, working on the same bench, and let go.</summary>
-public sealed class SharingTests(BrowserFixture fixture) : IDisposable
+public sealed class SharingTests(BrowserFixture fixture)
 {
-    private readonly TemporaryFolder _data = new();
-
-    public void Dispose() => _data.Dispose();
-
     [Fact]
     public async Task A_device_is_let_in_by_code_works_and_is_let_go()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() || OperatingSystem.IsWindows(), "Only 127.0.0.1 of the loopback addresses is usual on this system.");
-        using AppProcess app = await AppProcess.Start(_data.Path, 0, "--share", "127.0.0.2");
-        await using OpenPage own = await OpenPage.Open(await fixture.Browser, app.Address);
-        await own.StartOver();
+        await using SharedApp app = await SharedApp.Start();
+        app.Running.Put();
+        await using OpenPage own = await OpenPage.Open(fixture, app.Own, "/shape");
         await own.Page.Locator(".masthead").GetByRole(AriaRole.Link, new() { Name = "Share" }).ClickAsync();
         string code = await own.Page.Locator("[data-code]").InnerTextAsync();
         Uri shared = new(await own.Page.Locator(".sharing-address").InnerTextAsync());
         await Expect(own.Page.Locator(".sharing-place img")).ToHaveJSPropertyAsync("naturalWidth", 227);
 
-        await using OpenPage device = await OpenPage.Open(await fixture.Browser, new Uri(shared, "/shape"), 390, 800, first: async page =>
+        await using OpenPage device = await OpenPage.Open(fixture, shared, "/shape", 390, 800, first: async page =>
         {
             await page.GetByLabel("The code that the other machine shows").FillAsync(code.Replace(' ', '-'));
             await page.GetByLabel("What to call this device").FillAsync("Shop tablet");
@@ -54,9 +50,9 @@ public sealed class SharingTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task Papers_and_files_are_had_from_the_page_as_they_were_chosen()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
-        await open.StartOver();
+        await using RunningApp app = await RunningApp.Start();
+        app.Put();
+        await using OpenPage open = await OpenPage.Open(fixture, app.Address);
         await open.Page.Locator(".masthead").GetByRole(AriaRole.Link, new() { Name = "Print" }).ClickAsync();
         await open.Page.GetByRole(AriaRole.Radio, new() { Name = "Letter" }).CheckAsync();
         await open.Page.GetByLabel("Both sides").CheckAsync();

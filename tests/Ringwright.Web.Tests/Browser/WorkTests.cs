@@ -13,11 +13,10 @@ public sealed class WorkTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task At_the_saw_one_counts_on_without_the_network_and_nothing_is_lost()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
+        RunningApp app = await RunningApp.Start(_data.Path);
+        app.Put();
+        await using OpenPage open = await OpenPage.Open(fixture, app.Address, "/saw");
         open.ErrorsExpected = true;
-        await open.StartOver();
-        await open.Station("Saw");
         await Expect(open.Page.Locator(".stage .strip-wedge.is-next")).ToHaveCountAsync(1);
         string ring = (await open.Page.GetByRole(AriaRole.Link, new() { Name = "At the saw" }).GetAttributeAsync("href"))!;
         await open.Page.GotoAsync(new Uri(app.Address, ring).ToString());
@@ -31,12 +30,12 @@ public sealed class WorkTests(BrowserFixture fixture) : IDisposable
         await Expect(Out("net")).ToHaveTextAsync("In step with the bench.");
         // The page and its sheet are kept by now, or soon.
         await open.Page.WaitForFunctionAsync("async () => { const shelf = await caches.open('ringwright-saw-1'); return (await shelf.keys()).some(r => r.url.endsWith('sheet.pdf')) && !!await shelf.match(location.href); }");
-        await app.Kill();
+        await app.DisposeAsync();
         await open.Page.ReloadAsync();
         await Expect(Out("good")).ToHaveTextAsync("2");
         await Tap("Sawn");
         await Expect(Out("net")).ToContainTextAsync("1 tap is kept here");
-        using AppProcess again = await AppProcess.Start(_data.Path, app.Port);
+        await using RunningApp again = await RunningApp.Start(_data.Path, app.Address.Port);
         await Expect(Out("net")).ToHaveTextAsync("In step with the bench.", new() { Timeout = 20_000 });
         await open.At("/saw");
         await Expect(open.Page.Locator(".count-now").First).ToContainTextAsync("3 of 12 good");
@@ -50,9 +49,9 @@ public sealed class WorkTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task What_is_seen_says_which_fence_and_a_caliper_that_types_lays_the_ring()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
-        await open.StartOver();
+        await using RunningApp app = await RunningApp.Start();
+        app.Put();
+        await using OpenPage open = await OpenPage.Open(fixture, app.Address, "/shape");
         await open.Field("segments").FillAsync("8");
         await open.Station("Fit");
         await open.Page.Locator("#desk-fit-gap").FillAsync("0.6 mm");
@@ -86,10 +85,9 @@ public sealed class WorkTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task Glue_and_lathe_are_ticked_off_and_the_stack_grows()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
-        await open.StartOver("Bowl with a band");
-        await open.Station("Glue");
+        await using RunningApp app = await RunningApp.Start();
+        app.Put("Bowl with a band");
+        await using OpenPage open = await OpenPage.Open(fixture, app.Address, "/glue");
         ILocator loose = open.Page.Locator(".stage .grown-loose");
         await Expect(loose).ToHaveCountAsync(24);
         // By keys alone: what is ticked goes to Done, and the next takes its place.

@@ -12,6 +12,8 @@ internal sealed class SharedApp : IAsyncDisposable
     {
     }
 
+    public RunningApp Running => _app;
+
     public Uri Own => _app.Address;
 
     public Uri Shared => Sharing.Address!;

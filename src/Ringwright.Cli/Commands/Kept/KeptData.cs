@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using Ringwright.Cli.Output;
+using Ringwright.Cli.Reference;
+using Ringwright.Core.Documents;
 using Ringwright.Store;
 using Spectre.Console;
 using Spectre.Console.Cli;
@@ -8,11 +10,30 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands.Kept;
 
 /// <summary>Opens the user's data and prints answers about it.</summary>
-internal sealed class KeptData(IAnsiConsole console)
+internal sealed class KeptData(IAnsiConsole console, string group, IConfigurator<CommandSettings> branch, CommandCatalogue catalogue)
 {
+    /// <summary>Says what the group of commands is for, before its commands are added.</summary>
+    public void Describe(string does) => catalogue.AddGroup(branch, new(group, does));
+
     /// <summary>Adds a command that answers in words and as JSON.</summary>
-    public void Add<T>(IConfigurator<CommandSettings> branch, string name, string description, Func<DataStore, T, Answer> answer)
-        where T : KeptSettings => branch.AddDelegate<T>(name, (_, settings, _) => Run(settings, answer)).WithDescription(description);
+    public void Add<T>(CommandHelp help, Func<DataStore, T, Answer> answer)
+        where T : KeptSettings => catalogue.AddTo<T>(group, branch.AddDelegate<T>(help.Name, (_, settings, _) => Run(settings, answer)), help);
+
+    /// <summary>Adds the two commands that take an entry off its list and bring it back.</summary>
+    public void AddRemoval(string what, Action<DataStore, long> remove, Action<DataStore, long> putBack)
+    {
+        string name = char.ToUpperInvariant(what[0]) + what[1..];
+        Add<NumberSettings>(new("remove", $"Take a {what} off the list; 'put-back' undoes it.", $"{group} remove 1"), (store, s) =>
+        {
+            remove(store, s.Number);
+            return Answer.Of($"{name} {s.Number} removed; 'ringwright {group} put-back {s.Number}' brings it back.", s.Number);
+        });
+        Add<NumberSettings>(new("put-back", $"Put a removed {what} back.", $"{group} put-back 1"), (store, s) =>
+        {
+            putBack(store, s.Number);
+            return Answer.Of($"{name} {s.Number} is back.", s.Number);
+        });
+    }
 
     /// <summary>Reads something from the user's data.</summary>
     public static T Read<T>(Func<DataStore, T> read)
@@ -67,15 +88,10 @@ internal sealed record Answer(string Sentence, Action<Utf8JsonWriter> Json)
     public static Answer List<T>(string name, string empty, IReadOnlyList<T> entries, Func<T, string[]> row, Action<Utf8JsonWriter, T> json) =>
         new(entries.Count == 0 ? empty : $"{entries.Count} {(entries.Count == 1 ? name.TrimEnd('s') : name)}", writer =>
         {
-            writer.WriteStartArray(name);
-            foreach (T entry in entries)
+            writer.WriteObjects(name, entries, entry =>
             {
-                writer.WriteStartObject();
                 json(writer, entry);
-                writer.WriteEndObject();
-            }
-
-            writer.WriteEndArray();
+            });
         })
         {
             Rows = [.. entries.Select(row)],

@@ -46,39 +46,30 @@ internal static class PieceCommands
         public string? Name { get; init; }
     }
 
-    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    public static void AddTo(KeptData data)
     {
-        branch.SetDescription("The library of pieces in your data folder: list, search, take in, write out, versions.");
-        data.Add<ListSettings>(branch, "list", "The pieces, the last changed first; with words, those that have them.", List);
-        data.Add<TakeSettings>(branch, "take", "Take a piece's file into the library.", Take);
-        data.Add<StateSettings>(branch, "write", "Write a piece to a file.", Write);
-        data.Add<NameSettings>(branch, "rename", "Give a piece another name.", (store, s) =>
+        data.Describe("The library of pieces in your data folder: list, search, take in, write out, versions.");
+        data.Add<ListSettings>(new("list", "The pieces, the last changed first; with words, those that have them.", "pieces list", "pieces list maple"), List);
+        data.Add<TakeSettings>(new("take", "Take a piece's file into the library.", "pieces take examples/two-wood-disc.json"), Take);
+        data.Add<StateSettings>(new("write", "Write a piece to a file.", "pieces write 1 disc.json"), Write);
+        data.Add<NameSettings>(new("rename", "Give a piece another name.", "pieces rename 1 \"Two-wood coaster\""), (store, s) =>
         {
             store.Pieces.Rename(s.Number, s.Name);
             return Answer.Of($"Piece {s.Number} is now “{s.Name}”.", s.Number);
         });
-        data.Add<CopySettings>(branch, "duplicate", "Add a piece like another.", (store, s) =>
+        data.Add<CopySettings>(new("duplicate", "Add a piece like another.", "pieces duplicate 1 --name \"Coaster, dark\""), (store, s) =>
         {
             long copy = store.Pieces.Duplicate(s.Number, s.Name);
             return Answer.Of($"Piece {copy} added, “{store.Pieces.Find(copy).Name}”.", copy);
         });
-        data.Add<NumberSettings>(branch, "remove", "Take a piece off the list; 'put-back' undoes it.", (store, s) =>
-        {
-            store.Pieces.Remove(s.Number);
-            return Answer.Of($"Piece {s.Number} removed; 'ringwright pieces put-back {s.Number}' brings it back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "put-back", "Put a removed piece back.", (store, s) =>
-        {
-            store.Pieces.PutBack(s.Number);
-            return Answer.Of($"Piece {s.Number} is back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "versions", "The states of a piece that can be gone back to, the newest first.", Versions);
-        data.Add<NameSettings>(branch, "keep", "Name the state a piece is in, so that it is kept for good.", (store, s) =>
+        data.AddRemoval("piece", (store, number) => store.Pieces.Remove(number), (store, number) => store.Pieces.PutBack(number));
+        data.Add<NumberSettings>(new("versions", "The states of a piece that can be gone back to, the newest first.", "pieces versions 1"), Versions);
+        data.Add<NameSettings>(new("keep", "Name the state a piece is in, so that it is kept for good.", "pieces keep 1 \"as drawn\""), (store, s) =>
         {
             store.History.Keep(s.Number, s.Name);
             return Answer.Of($"Piece {s.Number} as it is now is kept as “{s.Name}”.", s.Number);
         });
-        data.Add<VersionSettings>(branch, "restore", "Take a piece back to a version; the state before stays as a version.", (store, s) =>
+        data.Add<VersionSettings>(new("restore", "Take a piece back to a version; the state before stays as a version.", "pieces restore 1 1"), (store, s) =>
         {
             store.History.Restore(s.Number, s.Version);
             return Answer.Of($"Piece {s.Number} is again as in version {s.Version}.", s.Number);
@@ -96,9 +87,7 @@ internal static class PieceCommands
             json.WriteString("name", p.Name);
             if (p.Kind is not null) json.WriteString("kind", p.Kind);
             json.WriteNumber("rings", p.Rings);
-            json.WriteStartArray("woods");
-            foreach (string wood in p.Woods) json.WriteStringValue(wood);
-            json.WriteEndArray();
+            json.WriteTexts("woods", p.Woods);
             json.WriteString("created", p.Created);
             json.WriteString("changed", p.Changed);
         });

@@ -5,23 +5,22 @@ using Ringwright.Core.Boards;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
 using Ringwright.Store;
-using Spectre.Console.Cli;
 
 namespace Ringwright.Cli.Commands.Kept;
 
 /// <summary><c>ringwright rack …</c>: the boards at hand.</summary>
 internal static class RackCommands
 {
-    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    public static void AddTo(KeptData data)
     {
-        branch.SetDescription("The boards at hand in your data folder: list, add, change, remove, take in, write out, undo.");
-        data.Add<KeptSettings>(branch, "list", "The boards as they stand.", List);
-        data.Add<BoardSettings>(branch, "add", "Put a board on the rack.", (store, s) =>
+        data.Describe("The boards at hand in your data folder: list, add, change, remove, take in, write out, undo.");
+        data.Add<KeptSettings>(new("list", "The boards as they stand.", "rack list"), List);
+        data.Add<BoardSettings>(new("add", "Put a board on the rack.", "rack add A1 --wood maple --length \"600 mm\" --width \"3 1/2 in\" --thickness \"25 mm\""), (store, s) =>
         {
             store.Rack.Add(s.NewBoard(store.Rack.Read().Units));
             return Answer.Of($"Board {s.Label} added.");
         });
-        data.Add<BoardSettings>(branch, "change", "Change what is told, and leave the rest of a board as it is.", (store, s) =>
+        data.Add<BoardSettings>(new("change", "Change what is told, and leave the rest of a board as it is.", "rack change A1 --moisture 9 --defect \"120 mm to 150 mm, knot\""), (store, s) =>
         {
             Rack rack = store.Rack.Read();
             RackBoard before = rack.Boards.FirstOrDefault(b => string.Equals(b.Label, s.Label, StringComparison.OrdinalIgnoreCase))
@@ -29,26 +28,26 @@ internal static class RackCommands
             store.Rack.Change(before.Label, s.Changed(before, rack.Units));
             return Answer.Of($"Board {before.Label} changed.");
         });
-        data.Add<LabelSettings>(branch, "remove", "Take a board off the rack.", (store, s) =>
+        data.Add<LabelSettings>(new("remove", "Take a board off the rack.", "rack remove A1"), (store, s) =>
         {
             store.Rack.Remove(s.Label);
             return Answer.Of($"Board {s.Label} removed; 'ringwright rack undo' brings it back.");
         });
-        data.Add<FileSettings>(branch, "take", "Put a rack's file in the place of the whole rack.", (store, s) =>
+        data.Add<FileSettings>(new("take", "Put a rack's file in the place of the whole rack.", "rack take examples/small-rack.json"), (store, s) =>
         {
             Rack rack = DocumentFile.Read(s.File, DocumentJson.ReadRack);
             store.Rack.Take(rack);
             return Answer.Of($"The rack is now as in {s.File}, {rack.Boards.Length} boards; 'ringwright rack undo' brings the old one back.");
         });
-        data.Add<FileSettings>(branch, "write", "Write the whole rack to a file.", (store, s) =>
+        data.Add<FileSettings>(new("write", "Write the whole rack to a file.", "rack write rack.json"), (store, s) =>
         {
             SafeFile.Write(s.File, DocumentJson.Write(store.Rack.Read()));
             return Answer.Of($"{s.File} written.");
         });
-        data.Add<KeptSettings>(branch, "changes", "What changed the rack, the newest first.", Changes);
-        data.Add<KeptSettings>(branch, "undo", "Undo the newest change.", (store, _) =>
+        data.Add<KeptSettings>(new("changes", "What changed the rack, the newest first.", "rack changes"), Changes);
+        data.Add<KeptSettings>(new("undo", "Undo the newest change.", "rack undo"), (store, _) =>
             Answer.Of(store.Rack.Undo() is RackChange change ? $"Undone: {change.What}." : "There is nothing to undo."));
-        data.Add<KeptSettings>(branch, "redo", "Make again what was undone last.", (store, _) =>
+        data.Add<KeptSettings>(new("redo", "Make again what was undone last.", "rack redo"), (store, _) =>
             Answer.Of(store.Rack.Redo() is RackChange change ? $"Made again: {change.What}." : "There is nothing to make again."));
     }
 

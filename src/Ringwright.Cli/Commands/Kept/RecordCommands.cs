@@ -3,28 +3,27 @@ using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
 using Ringwright.Store;
-using Spectre.Console.Cli;
 
 namespace Ringwright.Cli.Commands.Kept;
 
 /// <summary><c>ringwright record …</c>: real runs, which <c>learn</c> works from.</summary>
 internal static class RecordCommands
 {
-    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    public static void AddTo(KeptData data)
     {
-        branch.SetDescription("The record of real runs in your data folder: list, add, take in, write out as JSON or CSV.");
-        data.Add<RemovedSettings>(branch, "list", "The runs in the order they were added.", List);
-        data.Add<RunSettings>(branch, "add", "Add a run.", (store, s) =>
+        data.Describe("The record of real runs in your data folder: list, add, take in, write out as JSON or CSV.");
+        data.Add<RemovedSettings>(new("list", "The runs in the order they were added.", "record list"), List);
+        data.Add<RunSettings>(new("add", "Add a run.", "record add --sawn 26 --lost 1", "record add --wedge-angle 15° --measured \"15.02°, 14.97°, 15.01°\""), (store, s) =>
         {
             long number = store.Record.Add(s.Run());
             return Answer.Of($"Run {number} added; 'ringwright record remove {number}' takes it out again.", number);
         });
-        data.Add<DryRingSettings>(branch, "dry-ring", "Add how a ring of a piece closed that was laid dry.", (store, s) =>
+        data.Add<DryRingSettings>(new("dry-ring", "Add how a ring of a piece closed that was laid dry.", "record dry-ring examples/two-wood-disc.json --read \"gathered rim 0.4 mm\""), (store, s) =>
         {
             long number = store.Record.Add(s.Run());
             return Answer.Of($"Run {number} added; 'ringwright record remove {number}' takes it out again.", number);
         });
-        data.Add<FileSettings>(branch, "take", "Add the runs of a record's file, JSON or CSV, that are not there yet.", (store, s) =>
+        data.Add<FileSettings>(new("take", "Add the runs of a record's file, JSON or CSV, that are not there yet.", "record take examples/bench-record.json"), (store, s) =>
         {
             RunLog log = DocumentFile.Read<RunLog>(s.File, IsCsv(s.File) ? text => RunLogCsv.Read(text, Path.GetFileNameWithoutExtension(s.File)) : DocumentJson.ReadRunLog);
             int added = store.Record.Take(log);
@@ -35,22 +34,13 @@ internal static class RecordCommands
                 json.WriteNumber("thereAlready", there);
             });
         });
-        data.Add<FileSettings>(branch, "write", "Write the record to a file, JSON or, with a name that ends in .csv, CSV.", (store, s) =>
+        data.Add<FileSettings>(new("write", "Write the record to a file, JSON or, with a name that ends in .csv, CSV.", "record write runs.csv"), (store, s) =>
         {
             RunLog log = store.Record.Read();
             SafeFile.Write(s.File, IsCsv(s.File) ? RunLogCsv.Write(log) : DocumentJson.Write(log));
             return Answer.Of($"{s.File} written, {log.Runs.Length} runs.");
         });
-        data.Add<NumberSettings>(branch, "remove", "Take a run out of the record; 'put-back' undoes it.", (store, s) =>
-        {
-            store.Record.Remove(s.Number);
-            return Answer.Of($"Run {s.Number} removed; 'ringwright record put-back {s.Number}' brings it back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "put-back", "Put a removed run back.", (store, s) =>
-        {
-            store.Record.PutBack(s.Number);
-            return Answer.Of($"Run {s.Number} is back.", s.Number);
-        });
+        data.AddRemoval("run", (store, number) => store.Record.Remove(number), (store, number) => store.Record.PutBack(number));
     }
 
     private static bool IsCsv(string file) => file.EndsWith(".csv", StringComparison.OrdinalIgnoreCase);

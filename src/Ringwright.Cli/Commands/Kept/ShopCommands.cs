@@ -3,17 +3,16 @@ using Ringwright.Cli.Output;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
 using Ringwright.Store;
-using Spectre.Console.Cli;
 
 namespace Ringwright.Cli.Commands.Kept;
 
 /// <summary><c>ringwright shops …</c>: the shops that are kept, and which of them is in use.</summary>
 internal static class ShopCommands
 {
-    public static void AddTo(IConfigurator<CommandSettings> branch, KeptData data)
+    public static void AddTo(KeptData data)
     {
-        branch.SetDescription("The shops in your data folder: list, take in, write out, and which is in use.");
-        data.Add<RemovedSettings>(branch, "list", "The shops by name.", (store, s) => Answer.List(
+        data.Describe("The shops in your data folder: list, take in, write out, and which is in use.");
+        data.Add<RemovedSettings>(new("list", "The shops by name.", "shops list"), (store, s) => Answer.List(
             "shops", s.Removed ? "No shop was removed." : "No shops yet; 'ringwright shops take FILE' adds one.",
             s.Removed ? store.Shops.Removed() : store.Shops.List(),
             e => [e.Id.ToString(CultureInfo.InvariantCulture), e.Name, e.IsCurrent ? "in use" : "", KeptData.Day(e.Changed)],
@@ -24,27 +23,18 @@ internal static class ShopCommands
                 json.WriteBoolean("inUse", e.IsCurrent);
                 json.WriteString("changed", e.Changed);
             }));
-        data.Add<TakeSettings>(branch, "take", "Take a shop's file in; the first shop is in use at once.", Take);
-        data.Add<WriteSettings>(branch, "write", "Write a shop to a file.", (store, s) =>
+        data.Add<TakeSettings>(new("take", "Take a shop's file in; the first shop is in use at once.", "shops take examples/small-shop.json"), Take);
+        data.Add<WriteSettings>(new("write", "Write a shop to a file.", "shops write 1 shop.json"), (store, s) =>
         {
             SafeFile.Write(s.File, DocumentJson.Write(store.Shops.Read(s.Number)));
             return Answer.Of($"{s.File} written.");
         });
-        data.Add<NumberSettings>(branch, "use", "Take a shop into use.", (store, s) =>
+        data.Add<NumberSettings>(new("use", "Take a shop into use.", "shops use 1"), (store, s) =>
         {
             store.Shops.Use(s.Number);
             return Answer.Of($"Shop {s.Number} is in use.", s.Number);
         });
-        data.Add<NumberSettings>(branch, "remove", "Take a shop off the list; 'put-back' undoes it.", (store, s) =>
-        {
-            store.Shops.Remove(s.Number);
-            return Answer.Of($"Shop {s.Number} removed; 'ringwright shops put-back {s.Number}' brings it back.", s.Number);
-        });
-        data.Add<NumberSettings>(branch, "put-back", "Put a removed shop back.", (store, s) =>
-        {
-            store.Shops.PutBack(s.Number);
-            return Answer.Of($"Shop {s.Number} is back.", s.Number);
-        });
+        data.AddRemoval("shop", (store, number) => store.Shops.Remove(number), (store, number) => store.Shops.PutBack(number));
     }
 
     private static Answer Take(DataStore store, TakeSettings settings)

@@ -36,16 +36,16 @@ public sealed class ChainResult
     /// <summary>Standard deviation of E (divisor n - 1), radians.</summary>
     public double Sd { get; }
 
-    /// <summary>Third standardised moment of E; 0 for a normal distribution.</summary>
+    /// <summary>Third standardised moment of E, a bare number; 0 for a normal distribution.</summary>
     public double Skewness { get; }
 
-    /// <summary>Fourth standardised moment of E less 3; 0 for a normal distribution.</summary>
+    /// <summary>Fourth standardised moment of E less 3, a bare number; 0 for a normal distribution.</summary>
     public double ExcessKurtosis { get; }
 
     /// <summary>Share of rings with |E| within the limit.</summary>
     public double ChanceToClose { get; }
 
-    /// <summary>Standard error of <see cref="ChanceToClose"/> from the finite number of rings: sqrt(p (1 - p) / n).</summary>
+    /// <summary>Standard error of <see cref="ChanceToClose"/>, a share, from the finite number of rings: sqrt(p (1 - p) / n).</summary>
     public double ChanceStandardError => Math.Sqrt(ChanceToClose * (1 - ChanceToClose) / Rings);
 
     /// <summary>Largest |E| among the rings, radians.</summary>

@@ -4,14 +4,14 @@ namespace Ringwright.Core.Fitting;
 /// <param name="Proved">
 /// Whether no choice (as good in the figures before this one) is better by a whole comparison step; otherwise only the bound is known.
 /// </param>
-/// <param name="Found">The figure of the choice.</param>
+/// <param name="Found">The figure of the choice, rad or mm.</param>
 /// <param name="Bound">
-/// No choice (as good in the figures before this one) is below this. The rounding of angles to nanoradians and of figures to
+/// In the same unit. No choice (as good in the figures before this one) is below this. The rounding of angles to nanoradians and of figures to
 /// comparison steps is taken off, so a proved figure may lie above its bound by up to about one step.
 /// </param>
 public sealed record ProvedFigure(bool Proved, double Found, double Bound)
 {
-    /// <summary>What may at most be left to gain.</summary>
+    /// <summary>What may at most be left to gain, in the unit of the figure: rad or mm.</summary>
     public double Gap => Math.Max(0, Found - Bound);
 }
 

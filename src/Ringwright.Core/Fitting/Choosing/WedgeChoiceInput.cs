@@ -39,7 +39,7 @@ public sealed record WedgeChoiceInput
     public double CaliperSd { get; init; } = UsualCaliperSd;
 
     /// <summary>
-    /// Gaps and joint lines are compared in whole steps of this size at the rim, rounded up and at least one: a smaller difference
+    /// Gaps and joint lines are compared in whole steps of this size at the rim, mm, rounded up and at least one: a smaller difference
     /// decides nothing, and leaves the choice to what comes next. 0 compares them by single nanoradians.
     /// </summary>
     public double GapStep { get; init; } = UsualGapStep;

@@ -13,10 +13,10 @@ public sealed record AngleBelief(AnglePrior Prior, AngleEvidence Evidence = defa
     /// <summary>Bias per cut, posterior mean, radians; positive makes wedges too wide.</summary>
     public double Bias => (Prior.BiasWorth * Prior.Bias + Evidence.Score) / BiasWorth;
 
-    /// <summary>What the belief about the bias is worth now, in cuts.</summary>
+    /// <summary>What the belief about the bias is worth now, a number of cuts.</summary>
     public double BiasWorth => Prior.BiasWorth + Evidence.Information;
 
-    /// <summary>What the belief about the standard deviation is worth now, in cuts.</summary>
+    /// <summary>What the belief about the standard deviation is worth now, a number of cuts.</summary>
     public double SdWorth => Prior.SdWorth + Evidence.Readings;
 
     /// <summary>Standard deviation per cut, root of the posterior mean variance, radians.</summary>

@@ -8,7 +8,7 @@ namespace Ringwright.Core.Fitting;
 /// </summary>
 /// <param name="Mean">Centre, radians.</param>
 /// <param name="Scale">Scale, radians.</param>
-/// <param name="DegreesOfFreedom">Above 2.</param>
+/// <param name="DegreesOfFreedom">A bare number above 2.</param>
 public sealed record StudentPrediction(double Mean, double Scale, double DegreesOfFreedom)
 {
     /// <summary>Standard deviation: scale sqrt(n / (n - 2)), radians.</summary>

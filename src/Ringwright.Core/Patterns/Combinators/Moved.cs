@@ -9,7 +9,7 @@ namespace Ringwright.Core.Patterns.Combinators;
 public sealed record Rotated(Pattern Inner, int Segments) : PatternOf(Inner)
 {
     /// <inheritdoc/>
-    public override string Describe() => Also($"turned {PatternWords.Count(Math.Abs(Segments), "segment")} {(Segments < 0 ? "clockwise" : "counter-clockwise")}");
+    public override string Describe() => Also($"turned {PatternWords.Count(Math.Abs((double)Segments), "segment")} {(Segments < 0 ? "clockwise" : "counter-clockwise")}");
 
     internal override string WoodAt(Cell cell) => Inner.WoodAt(cell.At(cell.Segment - Segments));
 }
@@ -54,7 +54,7 @@ public sealed record Shifted(Pattern Inner, double SegmentsPerRing) : PatternOf(
 public sealed record Raised(Pattern Inner, int Rings) : PatternOf(Inner)
 {
     /// <inheritdoc/>
-    public override string Describe() => Also($"moved {PatternWords.Count(Math.Abs(Rings), "ring")} {(Rings < 0 ? "down" : "up")}");
+    public override string Describe() => Also($"moved {PatternWords.Count(Math.Abs((double)Rings), "ring")} {(Rings < 0 ? "down" : "up")}");
 
     internal override string WoodAt(Cell cell) => Inner.WoodAt(cell.AtRow(cell.Row - Rings));
 }

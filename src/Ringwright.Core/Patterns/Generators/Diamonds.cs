@@ -8,7 +8,7 @@ namespace Ringwright.Core.Patterns.Generators;
 /// <param name="Fill">Its wood inside.</param>
 /// <param name="Background">The wood between diamonds.</param>
 /// <param name="Border">The wood of its border; absent: no border.</param>
-/// <param name="Thickness">How thick the border is, in columns and rings.</param>
+/// <param name="Thickness">How thick the border is, a number of columns and rings.</param>
 /// <param name="Columns">Columns around, filled by angle; absent: the largest count of the piece.</param>
 public sealed record Diamonds(int Wide, int High, string Fill, string Background, string? Border = null, double Thickness = 1, int? Columns = null) : Pattern
 {

@@ -5,9 +5,9 @@ namespace Ringwright.Core.Patterns.Generators;
 
 /// <summary>Bands that go up and down around the piece, lowest at the first segment.</summary>
 /// <param name="Woods">Woods of the bands from the bottom up.</param>
-/// <param name="Rise">How far a band rises from valley to peak, rings.</param>
-/// <param name="Period">Columns from valley to valley.</param>
-/// <param name="BandHeight">Height of one band, rings.</param>
+/// <param name="Rise">How far a band rises from valley to peak, a number of rings.</param>
+/// <param name="Period">Number of columns from valley to valley.</param>
+/// <param name="BandHeight">Height of one band, a number of rings.</param>
 /// <param name="Background">The wood below and above the bands, which then come once; absent: the bands repeat upwards.</param>
 /// <param name="Columns">Columns around, filled by angle; absent: the largest count of the piece.</param>
 public sealed record Zigzag(ImmutableArray<string> Woods, double Rise, double Period, double BandHeight = 1, string? Background = null, int? Columns = null) : Pattern

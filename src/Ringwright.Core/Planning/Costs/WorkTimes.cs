@@ -34,9 +34,11 @@ internal static class WorkTimes
     private static IEnumerable<WorkTime> AtSaw(Plan plan, Pace pace)
     {
         Hands hands = plan.Shop.Hands;
-        int kinds = plan.Rings.Sum(r => r.Batches.Length);
-        if (kinds > 0)
-            yield return new("setting", "Set the fences", Sentence.Of("{0} kinds of wedges at {1}; fewer where rings share an angle", Measured.Count(kinds), Measured.Time(pace.MinutesPerFenceSetting)), Estimate.Within(kinds * pace.MinutesPerFenceSetting, pace.Spread), Guess);
+        // Rings of one angle share the setting of the fences; each kind of wedge has its own stop.
+        int angles = plan.Rings.SelectMany(r => r.Batches.Select(b => (Math.Round(b.Glued.HalfAngle, 9), r.Stave?.Lean))).Distinct().Count(), stops = plan.Rings.Sum(r => r.Batches.Length);
+        if (stops > 0)
+            yield return new("setting", "Set fences and stops", Sentence.Of("{0} angles at {1}, {2} stops at {3}", Measured.Count(angles), Measured.Time(pace.MinutesPerFenceSetting), Measured.Count(stops), Measured.Time(pace.MinutesPerSetting)),
+                Estimate.Within((angles * pace.MinutesPerFenceSetting) + (stops * pace.MinutesPerSetting), pace.Spread), Guess);
         // One cut frees a piece; the first of each strip only begins it.
         int pieces = StripDemands.Of(plan).Sum(d => d.ToSaw), cuts = pieces + plan.Rings.Sum(r => r.Woods.Sum(w => w.Boards));
         if (cuts > 0) yield return Recorded("sawing", "Saw", "{0} cuts at {1}", cuts, hands.MinutesPerCut, hands.CutsWorth);

@@ -12,10 +12,11 @@ internal static class HoldingCheck
     private const string Lip = "balance of moments about the far edge of the jaws; the pull shared by a quarter of the lip";
     private const double LeastLip = 6; // mm of wood around a recess; common practice, no source
 
-    /// <summary>Enters the figures of the holding; false when the shape tells of none.</summary>
-    public static bool Add(Plan plan, SpeciesTable species, FigureBook book)
+    /// <summary>The figures of the holding; empty when the shape tells of none.</summary>
+    public static ImmutableArray<Figure> Figures(Plan plan, SpeciesTable species)
     {
-        if (plan.Piece.Shape?.Holding is not Holding holding) return false;
+        if (plan.Piece.Shape?.Holding is not Holding holding) return [];
+        var book = new FigureBook();
         bool tenon = holding.Kind == HoldingKind.Tenon;
         double d = book.Know("d", tenon ? "diameter of the tenon" : "diameter of the recess", holding.Diameter.Millimetres, Quantity.Length);
         double length = book.Know("h", tenon ? "its length" : "its depth", holding.Length.Millimetres, Quantity.Length);
@@ -34,7 +35,7 @@ internal static class HoldingCheck
             book.Add("holding-bears", "It bears a push at the rim of", weakest.Shear.Value * Math.PI * d * length / 4 * d / reach, Quantity.Force, "τ·π·d·h/4·d/L", "τ d h L", Reason, Lip);
         }
 
-        return true;
+        return book.Figures;
     }
 
     /// <summary>What is wrong with the holding; each belongs to the lowest ring.</summary>

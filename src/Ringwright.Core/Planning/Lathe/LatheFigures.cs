@@ -40,7 +40,8 @@ internal static class LatheFigures
 
     private static void Thinnest(ImmutableArray<RingPasses> rings, LathePass pass, string name, string label, string reason, FigureBook book)
     {
-        RingPasses thin = rings.Where(r => r[pass].Inner > 0).MinBy(r => r[pass].Thickness)!;
+        // A hole narrower than what is left for the last cuts is not bored yet when the inside is roughed.
+        if (rings.Where(r => r[pass].Inner > 0).MinBy(r => r[pass].Thickness) is not RingPasses thin) return;
         book.AddFound(name, $"{label} (in {thin.Ring.Plan.Ring.Name})", thin[pass].Thickness, Quantity.Length, "least of outer − inner radius over all heights of the hollow rings", "", reason);
     }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Ringwright.Core.Profiles;
-using Ringwright.Core.Timber;
 
 namespace Ringwright.Core.Planning;
 
@@ -24,11 +23,11 @@ public sealed record LathePlan(ImmutableArray<RingPasses> Rings, ImmutableArray<
             .Select(passes.Of)];
         var book = new FigureBook();
         foreach (Figure known in plan.Figures.Where(f => f.Name is "swing" or "stack-height" or "mass" or "unbalance" or "unbalance-force" || f.Name.StartsWith("speed-", StringComparison.Ordinal))) book.Take(known);
-        bool held = HoldingCheck.Add(plan, SpeciesTable.For(plan.Shop), book);
+        foreach (Figure holding in plan.Lathe.Holding) book.Take(holding);
         Sentence? boring = BoringPlan.Add(plan, book);
         LatheFigures.Add(plan, rings, book);
         ImmutableArray<Figure> figures = book.Figures;
-        return new(rings, figures, LatheSteps.Of(plan, rings, figures, boring, held), [.. LatheFindings.Of(plan).OrderByDescending(f => f.Weight)]);
+        return new(rings, figures, LatheSteps.Of(plan, rings, figures, boring, !plan.Lathe.Holding.IsEmpty), plan.Lathe.Doubts);
     }
 
     /// <summary>The figure called <paramref name="name"/>, or null.</summary>

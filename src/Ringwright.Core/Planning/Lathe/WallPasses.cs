@@ -53,13 +53,14 @@ internal sealed class WallPasses(double left, double? floor)
         return new(
             ring,
             [.. Enum.GetValues<LathePass>().Select(pass => levels.Select((l, i) => Read(ring, l, pass, i)).ToImmutableArray())],
-            Math.Max(0, levels.Max(l => ring.OuterCorner(l.Z) - l.Outer - left)),
-            Math.Max(0, levels.Max(l => l.Inner - left - ring.InnerFlat(l.Z))),
+            Math.Max(0, levels.Max(l => ring.BlankAt(l.Z).OuterCorner - l.Outer - left)),
+            Math.Max(0, levels.Max(l => l.Inner - left - ring.BlankAt(l.Z).InnerFlat)),
             levels.Min(l => Room(ring, l)));
 
         WallReading Read(StackedRing stacked, WallLevel level, LathePass pass, int index)
         {
-            double outer = stacked.OuterFlat(level.Z), inner = stacked.InnerCorner(level.Z), kept = pass == LathePass.Finished ? 0 : left;
+            BlankRadii blank = stacked.BlankAt(level.Z);
+            double outer = blank.OuterFlat, inner = blank.InnerCorner, kept = pass == LathePass.Finished ? 0 : left;
             if (pass >= LathePass.OutsideRoughed) outer = Math.Min(outer, level.Outer + kept);
             if (pass == LathePass.Finished || (pass == LathePass.InsideRoughed && !BelowRoughFloor(levels, index))) inner = Math.Max(inner, level.Inner - kept);
             return new(level.Z, outer, Math.Max(0, inner));
@@ -89,7 +90,8 @@ internal sealed class WallPasses(double left, double? floor)
     // Moved off the axis by e, a ring lacks e on one side outside and e on the other inside. Where nothing is hollow only the outside counts.
     private static double Room(StackedRing ring, WallLevel level)
     {
-        double outside = ring.OuterFlat(level.Z) - level.Outer, hole = ring.InnerCorner(level.Z);
+        BlankRadii blank = ring.BlankAt(level.Z);
+        double outside = blank.OuterFlat - level.Outer, hole = blank.InnerCorner;
         return hole > 0 ? Math.Min(outside, level.Inner - hole) : outside;
     }
 }

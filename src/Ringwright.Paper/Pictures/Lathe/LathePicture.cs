@@ -6,6 +6,7 @@ using Ringwright.Core.Planning;
 using Ringwright.Paper.Dimensions;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Lettering;
+using Ringwright.Paper.Pictures.Pieces;
 using Ringwright.Paper.Sheets;
 
 namespace Ringwright.Paper.Pictures.Lathe;
@@ -30,7 +31,7 @@ public sealed class LathePicture
     private LathePicture(Plan plan, LathePlan lathe, MeasureStyle style, DrawingScale scale) =>
         (_plan, _lathe, _style, _place) = (plan, lathe, style, new(Vector2D.Zero, scale.Ratio));
 
-    private double Reach => _lathe.Rings.Max(r => Math.Max(r.Ring.OuterFlat(r.Ring.Bottom), r.Ring.OuterFlat(r.Ring.Top)));
+    private double Reach => ReachOf(_lathe);
 
     private double Foot => Math.Min(_lathe.Rings[0].Ring.Bottom, _lathe.Rings[0].Ring.Section!.Levels[0].Z - Tenon);
 
@@ -49,7 +50,7 @@ public sealed class LathePicture
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(lathe);
         ArgumentNullException.ThrowIfNull(style);
-        double wide = 2 * lathe.Rings.Max(r => r.Ring.OuterFlat(r.Ring.Bottom)), tall = lathe.Rings[^1].Ring.Top;
+        double wide = 2 * ReachOf(lathe), tall = lathe.Rings[^1].Ring.Top;
         return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new LathePicture(plan, lathe, style, scale).Draw(), DrawingScale.WithBetween);
     }
 
@@ -59,7 +60,7 @@ public sealed class LathePicture
         {
             _drawing.Hatch(_place.Polygon(Wood(ring, LathePass.InsideRoughed, -1)), SectionHatch.Of(i));
             _drawing.Hatch(_place.Polygon(Wood(ring, LathePass.Finished, 1)), SectionHatch.Of(i));
-            foreach (int side in new[] { -1, 1 }) _drawing.Stroke(_place.Polygon(Blank(ring.Ring, side)), Pens.Hidden);
+            foreach (int side in new[] { -1, 1 }) _drawing.Stroke(_place.Polygon([.. RingBlank.Of(ring.Ring).Select(c => new Vector2D(side * c.X, c.Y))]), Pens.Hidden);
             _drawing.Stroke(_place.Polygon(Wood(ring, LathePass.InsideRoughed, -1)), Pens.Fine).Stroke(_place.Polygon(Wood(ring, LathePass.Finished, 1)), Pens.Medium);
         }
 
@@ -78,11 +79,8 @@ public sealed class LathePicture
         return walls.Select(w => new Vector2D(side * w.Outer, w.Height)).Concat(walls.Reverse().Select(w => new Vector2D(side * Math.Min(w.Inner, w.Outer), w.Height)));
     }
 
-    private static IEnumerable<Vector2D> Blank(StackedRing ring, int side) =>
-    [
-        new(side * ring.InnerFlat(ring.Bottom), ring.Bottom), new(side * ring.OuterFlat(ring.Bottom), ring.Bottom),
-        new(side * ring.OuterFlat(ring.Top), ring.Top), new(side * ring.InnerFlat(ring.Top), ring.Top),
-    ];
+    // Staves lean, so either end may be the wider one.
+    private static double ReachOf(LathePlan lathe) => lathe.Rings.SelectMany(r => RingBlank.Of(r.Ring)).Max(c => c.X);
 
     private void Held(Holding holding)
     {

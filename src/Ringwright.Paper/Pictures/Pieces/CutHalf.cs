@@ -13,7 +13,7 @@ internal static class CutHalf
     {
         for (int i = 0; i < rings.Length; i++)
             if (rings[i].Turned is not null) drawing.Hatch(place.Polygon(Wood(rings[i].Levels)), SectionHatch.Of(i));
-        foreach (PieceRing ring in rings) drawing.Stroke(place.Polygon(RingBlank.Of(ring)), Pens.Hidden);
+        foreach (PieceRing ring in rings) drawing.Stroke(place.Polygon(RingBlank.Of(ring.Stacked)), Pens.Hidden);
     }
 
     /// <summary>The wall inside, from the bottom up, in chains: none where the piece is solid.</summary>

@@ -72,7 +72,7 @@ public static class PieceOutlines
                 }
         }
 
-        return new(patches.All, [.. rings.Where(r => r.Turned is not null).Select(r => CutHalf.Wood(r.Levels).ToImmutableArray())], [.. rings.Select(RingBlank.Of)]);
+        return new(patches.All, [.. rings.Where(r => r.Turned is not null).Select(r => CutHalf.Wood(r.Levels).ToImmutableArray())], [.. rings.Select(r => RingBlank.Of(r.Stacked))]);
     }
 
     /// <summary>The outside laid flat.</summary>

@@ -41,7 +41,7 @@ public sealed class PiecePicture
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
         ImmutableArray<PieceRing> rings = PieceRing.Of(plan);
-        double wide = 2 * Reach(rings), tall = rings[^1].Top;
+        double wide = 2 * Reach(rings), tall = rings[^1].Stacked.Top;
         return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new PiecePicture(plan, rings, style, scale).Draw(coloured), DrawingScale.WithBetween);
     }
 
@@ -53,7 +53,7 @@ public sealed class PiecePicture
     }
 
     private static double Reach(ImmutableArray<PieceRing> rings) =>
-        Math.Max(rings.SelectMany(r => RingBlank.Of(r)).Max(c => c.X), rings.SelectMany(r => r.Levels).Select(l => l.Outer).DefaultIfEmpty(0).Max());
+        Math.Max(rings.SelectMany(r => RingBlank.Of(r.Stacked)).Max(c => c.X), rings.SelectMany(r => r.Levels).Select(l => l.Outer).DefaultIfEmpty(0).Max());
 
     private Drawing Draw(bool coloured)
     {
@@ -62,8 +62,8 @@ public sealed class PiecePicture
         GlueLines();
         Walls();
         if (Holding is not null) Held(Holding);
-        double low = Math.Min(_rings[0].Bottom, _levels[0].Z - (Holding is { Kind: HoldingKind.Tenon } tenon ? tenon.Length.Millimetres : 0));
-        double foot = _place.Point(new(0, low)).Y, head = _place.Point(new(0, _rings[^1].Top)).Y;
+        double low = Math.Min(_rings[0].Stacked.Bottom, _levels[0].Z - (Holding is { Kind: HoldingKind.Tenon } tenon ? tenon.Length.Millimetres : 0));
+        double foot = _place.Point(new(0, low)).Y, head = _place.Point(new(0, _rings[^1].Stacked.Top)).Y;
         _drawing.Line(new(0, foot + AxisOver), new(0, head - AxisOver), Pens.Centre);
         Sizes(foot, head);
         return _drawing;
@@ -110,6 +110,6 @@ public sealed class PiecePicture
         double left = Math.Min(-reach, _drawing.TextBoxes.Select(t => t.Box.X).DefaultIfEmpty(-reach).Min());
         RingColumn.Draw(
             _drawing, left - ColumnGap, [.. _rings.Select(r => r.Plan.Ring)],
-            [_place.Point(new(0, 0)).Y, .. _rings.Select(r => _place.Point(new(0, r.Top)).Y)], _style);
+            [_place.Point(new(0, 0)).Y, .. _rings.Select(r => _place.Point(new(0, r.Stacked.Top)).Y)], _style);
     }
 }

@@ -55,7 +55,7 @@ export class PieceView {
 
   withoutSolid() {
     this.panel.choose('picture', 'flat');
-    for (const input of this.root.querySelectorAll('.viewer-tools input')) input.disabled = true;
+    this.root.dataset.flatOnly = ''; // what only the solid obeys is not shown
     this.panel.say(NO_SOLID);
     this.flat(true);
   }

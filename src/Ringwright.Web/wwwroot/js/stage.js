@@ -3,7 +3,8 @@
 (() => {
   const place = (svg, event) => new DOMPoint(event.clientX, event.clientY).matrixTransform(svg.getScreenCTM().inverse());
 
-  // Sends the newest that waits when the last call has come back.
+  // Sends the newest that waits when the last call has come back. At the end what waits is sent at once: calls arrive in the
+  // order they were made, so whatever the hand does next, such as undo, comes after it.
   const sender = (call) => {
     let waiting = null;
     let busy = false;
@@ -22,8 +23,9 @@
         waiting = merge(waiting);
         pump();
       },
-      async done() {
-        while (busy) await new Promise((then) => setTimeout(then, 10));
+      end() {
+        if (waiting) call(waiting).catch(() => {});
+        waiting = null;
       },
     };
   };
@@ -38,8 +40,8 @@
       const at = place(svg, event);
       moves.put(() => ({ x: at.x + off.x, y: at.y + off.y }));
     };
-    follow(svg, down, move, async () => {
-      await moves.done();
+    follow(svg, down, move, () => {
+      moves.end();
       net.invokeMethodAsync("Dropped").catch(() => {});
     });
     handle.focus({ preventScroll: true });
@@ -64,8 +66,8 @@
       last = at;
       strokes.put((waiting) => [...(waiting ?? []), ...between]);
     };
-    follow(svg, down, move, async () => {
-      await strokes.done();
+    follow(svg, down, move, () => {
+      strokes.end();
       net.invokeMethodAsync("Dropped").catch(() => {});
     });
   };

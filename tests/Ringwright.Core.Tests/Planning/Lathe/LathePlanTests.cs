@@ -52,7 +52,8 @@ public class LathePlanTests
         foreach (RingPasses ring in LathePlan.Of(plan).Rings.Where(r => r.CentreWithin > 0))
         {
             double outer = ring.Ring.Section!.Levels.Max(l => l.Outer), inner = ring.Ring.Section.Levels.Min(l => l.Inner);
-            double flat = ring.Ring.OuterFlat(ring.Ring.Bottom), corner = ring.Ring.InnerCorner(ring.Ring.Bottom);
+            BlankRadii blank = ring.Ring.BlankAt(ring.Ring.Bottom);
+            double flat = blank.OuterFlat, corner = blank.InnerCorner;
             bool Holds(double off) => flat - off >= outer - 1e-9 && (corner == 0 || corner + off <= inner + 1e-9);
             Assert.True(Holds(ring.CentreWithin));
             Assert.False(Holds(ring.CentreWithin + 1e-6));
@@ -75,6 +76,15 @@ public class LathePlanTests
     {
         LathePlan lathe = Of(Bowl);
         Assert.Equal(0.3004, lathe.Find("bore-point")!.Value / lathe.Find("bore-drill")!.Value, 5e-5);
+    }
+
+    // Found by fuzzing: 1.1 mm of radius are less than the 1.5 mm that roughing leaves, so no wall is roughed inside.
+    [Fact]
+    public void A_hole_narrower_than_the_finish_allowance_is_not_roughed()
+    {
+        LathePlan lathe = Of(new() { Name = "Bead", Rings = [new WedgeDisc { Name = "Disc", Segments = 6, Diameter = AnyPiece.Mm(23.8), Thickness = AnyPiece.Mm(10), Woods = ["walnut"], Bore = AnyPiece.Mm(2.2) }] });
+        Assert.Null(lathe.Find("wall-roughed"));
+        Assert.NotNull(lathe.Find("wall-finished"));
     }
 
     [Fact]

@@ -5,25 +5,28 @@ using Ringwright.Core.Timber;
 
 namespace Ringwright.Core.Planning;
 
-/// <summary>What does not go together: work and lathe, work and holding.</summary>
-internal static class LatheFindings
+/// <summary>Whether work, lathe and holding go together: found once, when the piece is planned.</summary>
+/// <param name="Holding">The figures of tenon or recess; empty when the shape tells of none.</param>
+/// <param name="Doubts">What does not go together, weightiest first; each names the ring it is about.</param>
+internal sealed record LatheFit(ImmutableArray<Figure> Holding, ImmutableArray<Finding> Doubts)
 {
-    /// <summary>Findings of a plan whose figures are known; each names the ring it is about.</summary>
-    public static IEnumerable<Finding> Of(Plan plan)
+    /// <summary>Nothing known and nothing wrong.</summary>
+    public static LatheFit None { get; } = new([], []);
+
+    /// <summary>For a plan whose figures are known.</summary>
+    public static LatheFit Of(Plan plan)
     {
-        foreach (Finding finding in Machine(plan)) yield return finding;
-        if (plan.Piece.Shape?.Holding is null) yield break;
-        var book = new FigureBook();
-        HoldingCheck.Add(plan, SpeciesTable.For(plan.Shop), book);
-        foreach ((Weight weight, Sentence sentence) in HoldingCheck.Find(plan, book.Figures)) yield return new(weight, plan.Rings[0].Ring.Name, sentence);
+        ImmutableArray<Figure> holding = HoldingCheck.Figures(plan, SpeciesTable.For(plan.Shop));
+        IEnumerable<Finding> held = HoldingCheck.Find(plan, holding).Select(f => new Finding(f.Weight, plan.Rings[0].Ring.Name, f.Sentence));
+        return new(holding, [.. Machine(plan).Concat(held).OrderByDescending(f => f.Weight)]);
     }
 
-    /// <summary>The rings with what <see cref="Of"/> finds about each.</summary>
-    public static ImmutableArray<RingPlan> Add(Plan plan)
+    /// <summary>The rings, each with what was found about it.</summary>
+    public ImmutableArray<RingPlan> AddTo(ImmutableArray<RingPlan> rings)
     {
-        ILookup<string, Finding> found = Of(plan).ToLookup(f => f.Ring, StringComparer.Ordinal);
-        if (found.Count == 0) return plan.Rings;
-        return [.. plan.Rings.Select(r => found.Contains(r.Ring.Name) ? r with { Findings = [.. r.Findings.Concat(found[r.Ring.Name]).OrderByDescending(f => f.Weight)] } : r)];
+        if (Doubts.IsEmpty) return rings;
+        ILookup<string, Finding> found = Doubts.ToLookup(f => f.Ring, StringComparer.Ordinal);
+        return [.. rings.Select(r => found.Contains(r.Ring.Name) ? r with { Findings = [.. r.Findings.Concat(found[r.Ring.Name]).OrderByDescending(f => f.Weight)] } : r)];
     }
 
     private static IEnumerable<Finding> Machine(Plan plan)

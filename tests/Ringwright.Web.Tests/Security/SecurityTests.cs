@@ -1,10 +1,10 @@
 using System.Net;
 using System.Net.WebSockets;
 
-namespace Ringwright.Web.Tests.Browser;
+namespace Ringwright.Web.Tests.Security;
 
 /// <summary>What the app answers to requests that its own page does not make.</summary>
-public class SecurityTests(BrowserFixture fixture)
+public class SecurityTests(RunningApp app) : IClassFixture<RunningApp>
 {
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
@@ -44,11 +44,10 @@ public class SecurityTests(BrowserFixture fixture)
     [InlineData("http://attacker.example")]
     public async Task A_socket_of_another_page_is_refused(string? origin)
     {
-        Uri address = (await fixture.App).Address;
         using var socket = new ClientWebSocket();
         socket.Options.CollectHttpResponseDetails = true;
         if (origin is not null) socket.Options.SetRequestHeader("Origin", origin);
-        await Assert.ThrowsAsync<WebSocketException>(() => socket.ConnectAsync(new Uri($"ws://{address.Authority}/_blazor"), Cancel));
+        await Assert.ThrowsAsync<WebSocketException>(() => socket.ConnectAsync(new Uri($"ws://{app.Address.Authority}/_blazor"), Cancel));
         Assert.Equal(HttpStatusCode.Forbidden, socket.HttpStatusCode);
     }
 
@@ -70,7 +69,7 @@ public class SecurityTests(BrowserFixture fixture)
     private async Task<HttpResponseMessage> Get(string path, params (string Name, string Value)[] headers)
     {
         using var client = new HttpClient();
-        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri((await fixture.App).Address, path));
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(app.Address, path));
         foreach ((string name, string value) in headers) request.Headers.TryAddWithoutValidation(name, value);
         return await client.SendAsync(request, Cancel);
     }
