@@ -1,3 +1,4 @@
+using Ringwright.Core;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Labels;

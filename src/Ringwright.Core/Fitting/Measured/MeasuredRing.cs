@@ -73,11 +73,11 @@ public sealed record MeasuredRing(
             (level, deep) = MeasuredStaves.Level(stave, wedges, depth);
         }
 
-        ImmutableArray<FitWedge> laid = plan.Stave is { } turned ? MeasuredStaves.Lay(turned, level, deep) : Lay(plan, kinds, wedges, depth);
+        ImmutableArray<FitWedge> laid = plan.Stave is { } turned ? MeasuredStaves.Lay(turned, level, deep, MeasuredStaves.Lean(turned, wedges, depth)) : Lay(plan, kinds, wedges, depth);
         ImmutableArray<FitObservation> readings = [.. level.Select(w => Angle(w, deep, caliperSd))];
         return new([.. wedges], DryFitSolver.Fit(laid.AsSpan()), readings, [.. Enumerable.Range(0, plan.Batches.Length).Where(kinds.Contains).Select(k => Kind(plan, sled, k, kinds, readings))])
         {
-            Lean = plan.Stave is { } standing && wedges.All(w => !ReferenceEquals(w.Below, w.Above)) ? MeasuredStaves.Lean(standing, wedges) : null,
+            Lean = plan.Stave is { } standing && wedges.All(w => !ReferenceEquals(w.Below, w.Above)) ? MeasuredStaves.Lean(standing, wedges, depth) : null,
         };
     }
 

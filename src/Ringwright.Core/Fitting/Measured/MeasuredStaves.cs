@@ -16,10 +16,19 @@ internal static class MeasuredStaves
     public static double Depth(StaveGeometry stave) => stave.Thickness / Math.Cos(stave.Lean);
 
     /// <summary>
-    /// How the ring leans by the mean widths of its staves' outer faces at both ends, radians: sin(lean) = (upper − lower) / (2 · length · tan(π/N)),
-    /// from tan(mitre) = sin(lean) · tan(π/N).
+    /// How the ring leans when its joints stand upright in the mean, radians: tan(lean) = g / (2k), where g is how much wider a stave
+    /// grows by each mm of its length, and 2k by each mm through its thickness (right staves have g = 2·sin(lean)·tan(π/N) and
+    /// k = cos(lean)·tan(π/N)). The inner edge that is read lies t·tan(planned lean) lower than the outer one.
     /// </summary>
-    public static double Lean(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves) => Math.Asin(Math.Clamp(Grown(stave, staves) / stave.Length, -1, 1));
+    /// <param name="stave">The stave as planned.</param>
+    /// <param name="staves">The readings.</param>
+    /// <param name="depth">Between the two edges that were read, mm.</param>
+    public static double Lean(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves, double depth)
+    {
+        double thickness = depth * Math.Cos(stave.Lean), growth = staves.Average(s => s.Above.Rim - s.Below.Rim) / stave.Length;
+        double across = staves.Average(s => s.Above.Rim + s.Below.Rim - s.Above.Tip - s.Below.Tip) / 2;
+        return Math.Atan2(growth * thickness, across - (growth * thickness * Math.Tan(stave.Lean)));
+    }
 
     /// <summary>
     /// The widths in planes square to the axis, through the outer edges that were read, and the depth there. Seen along a stave of
@@ -31,7 +40,7 @@ internal static class MeasuredStaves
     /// <param name="depth">Between the two edges that were read, mm.</param>
     public static (IReadOnlyList<MeasuredWedge> Staves, double Depth) Level(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves, double depth)
     {
-        double thickness = depth * Math.Cos(stave.Lean), lean = Lean(stave, staves), lower = thickness * (Math.Tan(stave.Lean) - Math.Tan(lean));
+        double thickness = depth * Math.Cos(stave.Lean), lean = Lean(stave, staves, depth), lower = thickness * (Math.Tan(stave.Lean) - Math.Tan(lean));
         if (lower == 0) return (staves, thickness / Math.Cos(lean));
         return ([.. staves.Select(s =>
         {
@@ -40,10 +49,14 @@ internal static class MeasuredStaves
         })], thickness / Math.Cos(lean));
     }
 
-    /// <summary>The staves' sections at the ring's two ends, from level widths. The ring leans as they say, for only so their joints stand upright in the mean.</summary>
-    public static ImmutableArray<FitWedge> Lay(StaveGeometry stave, IReadOnlyList<MeasuredWedge> level, double depth)
+    /// <summary>The staves' sections at the ring's two ends, from level widths.</summary>
+    /// <param name="stave">The stave as planned.</param>
+    /// <param name="level">The level widths.</param>
+    /// <param name="depth">The depth they are level at, mm.</param>
+    /// <param name="lean">How the ring leans.</param>
+    public static ImmutableArray<FitWedge> Lay(StaveGeometry stave, IReadOnlyList<MeasuredWedge> level, double depth, double lean)
     {
-        Vector2D outwards = new(Grown(stave, level), 0);
+        Vector2D outwards = new(stave.Length * Math.Sin(lean), 0);
         return [.. level.Select(s =>
         {
             ConvexPolygon below = Section(s.Below, depth), above = Section(s.Above, depth);
@@ -58,9 +71,6 @@ internal static class MeasuredStaves
         if (!stave.IsUpright && staves.FirstOrDefault(s => ReferenceEquals(s.Below, s.Above)) is { } once)
             throw new BadInputException($"stave {once.Below.Number}", "it was read at one end only", "a leaning stave is read at its lower and its upper end");
     }
-
-    // How much farther out the outer edges lie at the upper end, mm.
-    private static double Grown(StaveGeometry stave, IReadOnlyList<MeasuredWedge> staves) => staves.Average(s => s.Above.Rim - s.Below.Rim) / (2 * Math.Tan(stave.HalfAngle));
 
     private static ConvexPolygon Section(CaliperReading reading, double depth)
     {
