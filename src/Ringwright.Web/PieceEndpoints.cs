@@ -3,6 +3,7 @@ using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Paper;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Floor;
 using Ringwright.Web.Printing;
 using Ringwright.Web.Sharing;
 using Ringwright.Web.Stations;
@@ -28,7 +29,12 @@ internal static class PieceEndpoints
         RouteGroupBuilder files = app.MapGroup(Files).AddEndpointFilter(InOneSentence);
         files.MapGet("/job-sheet.pdf", (Workbench bench, GlueDesk orders, [AsParameters] PrintQuery query) => Results.File(PiecePaper.JobPacket(bench.Now, query, Today, orders.For(bench.Now.Good)?.Schedule), Pdf));
         files.MapGet("/templates.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Templates(bench.Now, query, Today), Pdf));
-        files.MapGet("/labels.pdf", (Workbench bench, LocalSharing sharing, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Stickers(bench.Now, query, Today, sharing.Address), Pdf));
+        files.MapGet("/labels.pdf", (Workbench bench, LocalSharing sharing, FloorNumbers numbers, [AsParameters] PrintQuery query) =>
+        {
+            // A code outlives the bench, so it needs a number that holds.
+            string piece = sharing.IsOn ? numbers.Own() : numbers.Of(bench.Now);
+            return Results.File(PiecePaper.Stickers(bench.Now, query, Today, sharing.Address, piece), Pdf);
+        });
         files.MapGet("/views/{name}", (string name, int? wedge, Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.View(bench.Now, name, query, wedge ?? 1, Today), PictureType(name)));
         foreach (string ending in (string[])[".svg", ".dxf"])
             files.MapGet($"/templates{ending}.zip", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PieceFiles.Templates(bench.Now, query, ending), Zip, FileName(bench.Now, $".templates{ending}.zip")));
@@ -39,7 +45,7 @@ internal static class PieceEndpoints
         files.MapGet("/figures.xlsx", async (Workbench bench) => Results.File(await PieceFiles.Figures(bench.Now), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", FileName(bench.Now, ".figures.xlsx")));
         files.MapGet("/cut-list.csv", (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(CutListCsv.Write(bench.Now.Good, bench.Now.Style)), "text/csv", FileName(bench.Now, ".cut-list.csv")));
         files.MapGet("/plan.json", (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(PlanJson.Write(bench.Now.Good, bench.Now.Style)), "application/json", FileName(bench.Now, ".plan.json")));
-        // Where the code on a label leads: the sheets of one ring.
+        // Where the code on a label leads that was printed from the shell: the sheets of one ring.
         app.MapGet("/rings/{name}/job-sheet.pdf", RingSheets).AddEndpointFilter(InOneSentence);
     }
 

@@ -76,6 +76,7 @@ internal static class WebServer
         services.AddScoped<Painter>();
         services.AddScoped<StationLook>();
         services.AddSingleton(s => new ShopFloor(s.GetRequiredService<StartState>().Unwritable is null ? dataFolder : null, TimeProvider.System));
+        services.AddSingleton<FloorNumbers>();
         services.AddSingleton<ViewerStore>();
         services.AddSingleton<IBoardPlanner>(_ => new BoardPlanner());
         services.AddSingleton<RackDesk>();

@@ -156,6 +156,16 @@ public sealed class KeptDataTests : IDisposable
     }
 
     [Fact]
+    public void A_ring_that_was_laid_dry_is_added_and_learned_from()
+    {
+        string disc = Path.Combine(Runs.Examples, "two-wood-disc.json");
+        Assert.StartsWith("Run 1 added", Good("record", "dry-ring", disc, "--read", "gathered rim 0.4 mm"), StringComparison.Ordinal);
+        Good("record", "write", _runs.At("dry.csv"));
+        Assert.Contains("24 wedges, 2 boards, 0.4 mm at rim", File.ReadAllText(_runs.At("dry.csv")), StringComparison.Ordinal);
+        Assert.Contains("24 wedges measured", Good("learn"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Runs_are_recorded_exchanged_as_json_and_csv_and_learned_from()
     {
         Assert.StartsWith("2 of 2 runs added.", Good("record", "take", Path.Combine(Runs.Examples, "bench-record.json")), StringComparison.Ordinal);

@@ -63,7 +63,8 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         MeasureStyle style = settings.Style(piece.Units);
         FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), style.Unit))];
-        FitDiagnosis diagnosis = FitDiagnosis.Of(DiagnosedRing.Of(ring, plan.Shop.Sled), readings);
+        FitDiagnosis diagnosis = FitDiagnosis.Of(ring.Stave is null ? DiagnosedRing.Of(ring, plan.Shop.Sled) : DiagnosedRing.Of(ring, plan.Shop.Sled, 0), readings);
+        if (settings.Picture is not null && diagnosis.Correction.IsTilt) throw new BadInputException("--picture", "what is to be changed is the blade’s tilt, and only fences are drawn", "leave it out");
         if (settings.Json) JsonOut.Write(console, json => DiagnosisJson.Write(json, diagnosis, readings, style));
         else DiagnosisText.Write(console, diagnosis, readings, style);
         if (settings.Picture is { } path) PictureFile.Write(console, path, DiagnosisPicture.Draw(diagnosis, style), "The fence before and after", settings.Json);

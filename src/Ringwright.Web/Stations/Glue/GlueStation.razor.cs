@@ -36,5 +36,5 @@ public sealed partial class GlueStation
         _groups = GlueGroup.Of(_schedule.Plan);
     }
 
-    private void Show(GlueSchedule schedule) => (_schedule, _ticks) = (schedule, new(schedule.Plan, schedule.Tasks, IsDone));
+    private void Show(GlueSchedule schedule) => (_schedule, _ticks) = (schedule, new(schedule.Plan, schedule.Tasks, IsDone, Sheet.RingMarks));
 }
