@@ -69,10 +69,10 @@ internal static class FloorEndpoints
             : Results.LocalRedirect(Page(numbers.Own(), sheet.MarkOf(ring)));
     }
 
-    private static IResult RingSheets(string piece, string ring, FloorNumbers numbers)
+    private static IResult RingSheets(string piece, string ring, FloorNumbers numbers, PrintChoices choices)
     {
         (Sheet sheet, RingPlan plan) = Find(piece, ring, numbers);
-        return Results.File(PiecePaper.JobPacket(sheet, PrintQuery.On(sheet) with { Ring = plan.Ring.Name, Sheets = null }, DateOnly.FromDateTime(DateTime.Now)), "application/pdf");
+        return Results.File(PiecePaper.JobPacket(sheet, choices.Query with { Ring = plan.Ring.Name, Sheets = null }, DateOnly.FromDateTime(DateTime.Now), null), "application/pdf");
     }
 
     private static (Sheet Sheet, RingPlan Plan) Find(string piece, string ring, FloorNumbers numbers)

@@ -11,7 +11,7 @@ using Spectre.Console.Cli;
 namespace Ringwright.Cli.Commands.Kept;
 
 /// <summary>How a ring closed that was laid dry.</summary>
-internal sealed class DryRingSettings : KeptSettings
+internal sealed class DryRingSettings : KeptSettings, ITakesShop
 {
     [CommandArgument(0, "<FILE>")]
     [Description("The piece's file.")]
@@ -25,6 +25,8 @@ internal sealed class DryRingSettings : KeptSettings
     [Description(ShopFile.Help)]
     public string? Shop { get; init; }
 
+    public KeptChoices AtHand { get; set; } = KeptChoices.None;
+
     [CommandOption("-r|--read <READING>")]
     [Description("What is seen, as 'diagnose' takes it; may be repeated.")]
     public string[] Readings { get; init; } = [];
@@ -36,7 +38,7 @@ internal sealed class DryRingSettings : KeptSettings
     public LoggedRun Run()
     {
         Piece piece = DocumentFile.Read(File, DocumentJson.ReadPiece);
-        Plan plan = Planner.Plan(piece, ShopFile.Read(Shop, piece.Units));
+        Plan plan = Planner.Plan(piece, ShopFile.Read(Shop, AtHand, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, Ring);
         FitObservation[] readings = [.. Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), piece.Units))];
         LoggedClosure closure = ReadClosure.Of(ring, plan.Shop.Sled, readings)
