@@ -12,7 +12,7 @@ let found = 0, unasked = 0;
 
 if (knowsOfWeaknesses()) nuget();
 else missed('NuGet', 'the source does not know even of a package that is known to be weak');
-for (const lock of ['src', 'packaging', 'tests', 'bench'].flatMap(folder => readdirSync(folder, { recursive: true }).filter(f => f.endsWith('package-lock.json') && !f.includes('node_modules')).map(f => join(folder, f)))) npmFolder(dirname(lock));
+for (const lock of ['src', 'packaging', 'tests', 'bench', 'docs'].flatMap(folder => readdirSync(folder, { recursive: true }).filter(f => f.endsWith('package-lock.json') && !f.includes('node_modules')).map(f => join(folder, f)))) npmFolder(dirname(lock));
 
 if (found) console.log(`${found} packages have known weaknesses.`);
 if (unasked) console.log(`${unasked} of the questions could not be answered, so nothing is known of those.`);
@@ -24,7 +24,6 @@ function knowsOfWeaknesses() {
   const folder = mkdtempSync(join(tmpdir(), 'ringwright-audit-'));
   try {
     writeFileSync(join(folder, 'control.csproj'), '<Project Sdk="Microsoft.NET.Sdk"><PropertyGroup><TargetFramework>net10.0</TargetFramework><NuGetAudit>false</NuGetAudit></PropertyGroup><ItemGroup><PackageReference Include="Newtonsoft.Json" Version="12.0.1" /></ItemGroup></Project>');
-    spawnSync('dotnet', ['restore', folder], { cwd: folder });
     const { stdout } = spawnSync('dotnet', ['list', join(folder, 'control.csproj'), 'package', '--vulnerable', '--format', 'json'], { cwd: folder, encoding: 'utf8' });
     return /"vulnerabilities"/.test(stdout);
   } finally {

@@ -21,8 +21,8 @@ const isTool = p => /^(@esbuild\/|esbuild$)/.test(p.name);
 const viewer = npmPackages('src/Ringwright.Web/viewer');
 const given = distinct([...projectsIn('src').flatMap(nuget), ...viewer.filter(p => !isTool(p)), ...npmPackages('src/Ringwright.Paper/fonts')]);
 const isGiven = new Set(given.map(p => `${p.name} ${p.version}`));
-const toolFolders = ['tests', 'bench'].flatMap(folder => readdirSync(folder, { recursive: true }).filter(f => f.endsWith('package-lock.json') && !f.includes('node_modules')).map(f => dirname(join(folder, f))));
-const tools = distinct([...['tests', 'bench'].flatMap(projectsIn).flatMap(nuget), ...viewer.filter(isTool), ...['packaging', ...toolFolders].flatMap(npmPackages)]).filter(p => !isGiven.has(`${p.name} ${p.version}`));
+const toolFolders = ['tests', 'bench', 'docs'].flatMap(folder => readdirSync(folder, { recursive: true }).filter(f => f.endsWith('package-lock.json') && !f.includes('node_modules')).map(f => dirname(join(folder, f))));
+const tools = distinct([...['tests', 'bench', 'docs'].flatMap(projectsIn).flatMap(nuget), ...viewer.filter(isTool), ...['packaging', ...toolFolders].flatMap(npmPackages)]).filter(p => !isGiven.has(`${p.name} ${p.version}`));
 
 const foreign = [...given.filter(p => !isAllowed(p.licence, allowed)), ...tools.filter(p => !isAllowed(p.licence, allowedInTools))];
 const table = packages => ['| package | version | licence |', '|---|---|---|', ...packages.map(p => `| ${p.name} | ${p.version} | ${p.licence || 'none stated'} |`)].join('\n');

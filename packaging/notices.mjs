@@ -1,7 +1,6 @@
 // Puts the licences of everything in a program beside it: who holds what, the notices that packages bring, and the texts.
 import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { homedir } from 'node:os';
 import { dirname, join } from 'node:path';
 
 const ownNotice = /^(licen[cs]e|notice|third-?party-?notices?)[^/]*$/i;
@@ -30,12 +29,14 @@ function textOf(id) {
   return JSON.parse(readFileSync(path, 'utf8')).licenseText + '\n';
 }
 
-// The runtime inside comes as packages as well, named by the restore for this system.
+// The runtime inside comes as packages as well; what was restored last may have been for another system.
 function runtimePacks(assets, rid) {
   const { project, packageFolders } = JSON.parse(readFileSync(assets, 'utf8'));
-  return Object.values(project.frameworks).flatMap(f => f.downloadDependencies ?? []).filter(d => d.name.toLowerCase().endsWith(`.runtime.${rid}`)).flatMap(d => {
+  return Object.values(project.frameworks).flatMap(f => f.downloadDependencies ?? []).filter(d => /\.app\.runtime\./i.test(d.name)).flatMap(d => {
+    const name = d.name.replace(/\.runtime\..*$/i, `.Runtime.${rid}`);
     const version = d.version.match(/[\d.]+[^,\]]*/)[0];
-    const folder = Object.keys(packageFolders).map(f => join(f.replace(/^~/, homedir()), d.name.toLowerCase(), version)).find(existsSync);
-    return folder ? [{ name: d.name, folder }] : [];
+    const folder = Object.keys(packageFolders).map(f => join(f, name.toLowerCase(), version)).find(existsSync);
+    if (!folder) throw new Error(`${name} ${version} is not in the package folders`);
+    return [{ name, folder }];
   });
 }

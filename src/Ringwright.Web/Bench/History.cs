@@ -1,24 +1,31 @@
 namespace Ringwright.Web.Bench;
 
-/// <summary>A line of states to go back and forth in. Immutable; states must be too.</summary>
+/// <summary>A line of states to go back and forth in; the oldest are forgotten. Immutable; states must be too.</summary>
 /// <typeparam name="T">The kind of state.</typeparam>
 public sealed class History<T>
 {
+    /// <summary>Steps that can be gone back at least. A state may hold a plan of some MB, and the app may be open for weeks.</summary>
+    public const int Most = 300;
+
+    // So that the line is not cut anew at every step.
+    private const int Slack = 50;
+
     private readonly ImmutableStack<T> _before;
     private readonly ImmutableStack<T> _after;
     private readonly string? _run;
+    private readonly int _depth; // states in _before
 
-    private History(T now, ImmutableStack<T> before, ImmutableStack<T> after, string? run)
+    private History(T now, ImmutableStack<T> before, int depth, ImmutableStack<T> after, string? run)
     {
         Now = now;
-        _before = before;
+        (_before, _depth) = depth < Most + Slack ? (before, depth) : (ImmutableStack.CreateRange(before.Take(Most).Reverse()), Most);
         _after = after;
         _run = run;
     }
 
     /// <summary>A history that starts at <paramref name="state"/>.</summary>
     public History(T state)
-        : this(state, [], [], null)
+        : this(state, [], 0, [], null)
     {
     }
 
@@ -36,17 +43,17 @@ public sealed class History<T>
     /// one field) count as one.
     /// </summary>
     public History<T> To(T state, string? run = null) =>
-        new(state, run is not null && run == _run ? _before : _before.Push(Now), [], run);
+        run is not null && run == _run ? new(state, _before, _depth, [], run) : new(state, _before.Push(Now), _depth + 1, [], run);
 
     /// <summary>Another present state without a step: what is looked at changed, not the work.</summary>
-    public History<T> Showing(T state) => new(state, _before, _after, _run);
+    public History<T> Showing(T state) => new(state, _before, _depth, _after, _run);
 
     /// <summary>Ends the run, so that the next step stands for itself.</summary>
-    public History<T> Sealed() => _run is null ? this : new(Now, _before, _after, null);
+    public History<T> Sealed() => _run is null ? this : new(Now, _before, _depth, _after, null);
 
     /// <summary>One step back; the same when there is none.</summary>
-    public History<T> Undone() => CanUndo ? new(_before.Peek(), _before.Pop(), _after.Push(Now), null) : this;
+    public History<T> Undone() => CanUndo ? new(_before.Peek(), _before.Pop(), _depth - 1, _after.Push(Now), null) : this;
 
     /// <summary>One step forth; the same when there is none.</summary>
-    public History<T> Redone() => CanRedo ? new(_after.Peek(), _before.Push(Now), _after.Pop(), null) : this;
+    public History<T> Redone() => CanRedo ? new(_after.Peek(), _before.Push(Now), _depth + 1, _after.Pop(), null) : this;
 }

@@ -120,6 +120,28 @@ public class DocumentJsonTests
         Assert.Equal(2, csv.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length);
     }
 
+    // OWASP, CSV Injection: these begin a formula.
+    [Theory]
+    [InlineData("=1+1")]
+    [InlineData("+1+1")]
+    [InlineData("-1+1")]
+    [InlineData("@SUM(1)")]
+    public void A_name_like_a_formula_stays_text(string name)
+    {
+        Piece piece = DocumentJson.ReadPiece(Good.Replace("maple", name, StringComparison.Ordinal));
+        string csv = CutListCsv.Write(Core.Planning.Planner.Plan(piece, Shop.Starting), MeasureStyle.Millimetres);
+        Assert.Contains($",'{name}", csv, StringComparison.Ordinal);
+        Assert.DoesNotContain($",{name}", csv, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_value_as_long_as_a_file_does_not_bury_the_sentence()
+    {
+        string message = Assert.Throws<BadInputException>(() => DocumentJson.ReadPiece($"{{\"format\":\"ringwright/piece\",\"version\":{new string('9', 100_000)}}}")).Message;
+        Assert.InRange(message.Length, 600, 900);
+        Assert.Contains("9…; ", message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_plan_is_valid_json_with_every_figure()
     {

@@ -14,6 +14,29 @@ public class HistoryTests
     }
 
     [Fact]
+    public void The_oldest_steps_are_forgotten_and_the_last_ones_never()
+    {
+        var history = new History<int>(0);
+        int steps = History<int>.Most * 10;
+        for (int i = 1; i <= steps; i++)
+        {
+            history = history.To(i);
+            if (i % 7 == 0) history = history.Undone().Redone();
+        }
+
+        int back = 0;
+        for (; history.CanUndo; back++)
+        {
+            Assert.Equal(steps - back, history.Now);
+            history = history.Undone();
+        }
+
+        Assert.InRange(back, History<int>.Most, History<int>.Most + 50);
+        while (history.CanRedo) history = history.Redone();
+        Assert.Equal(steps, history.Now);
+    }
+
+    [Fact]
     public void At_either_end_nothing_happens()
     {
         var history = new History<int>(1);
