@@ -90,7 +90,7 @@ for (const [what, path, picture] of [['first picture, from above', '/saw', '.sta
 }
 
 await go('/shape/rings');
-const views = [['Side', '.view-side svg'], ['Ring', '.view-plan svg'], ['Laid flat', '.view-flat svg'], ['Solid', '.viewer-canvas', ['data-version']]];
+const views = [['Side', '.view-side svg'], ['Ring', '.view-plan svg[role=group]'], ['Laid flat', '.view-flat svg'], ['Solid', '.viewer-canvas', ['data-version']]];
 for (const [view, picture, attributes] of views) {
   await page.locator('.stage-views').getByRole('radio', { name: view, exact: true }).check();
   await page.locator(view === 'Solid' ? '.viewer-canvas[data-calls]' : picture).waitFor();

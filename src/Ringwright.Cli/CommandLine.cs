@@ -9,7 +9,7 @@ using Spectre.Console.Cli;
 
 namespace Ringwright.Cli;
 
-/// <summary>Runs one command. Results go to the first writer, complaints to the second, one sentence each.</summary>
+/// <summary>Runs one command. Results go to the first writer, complaints and notes beside the answer to the second, one sentence each.</summary>
 public static class CommandLine
 {
     /// <summary>Runs the command in <paramref name="args"/> and returns its exit code.</summary>
@@ -18,7 +18,7 @@ public static class CommandLine
         var console = PlainConsole.On(output);
         try
         {
-            return App(console).Run(args);
+            return App(console, complaints).Run(args);
         }
         catch (BadInputException e)
         {
@@ -55,7 +55,7 @@ public static class CommandLine
         }
     }
 
-    private static CommandApp App(IAnsiConsole console)
+    private static CommandApp App(IAnsiConsole console, TextWriter notes)
     {
         var app = new CommandApp();
         var catalogue = new CommandCatalogue();
@@ -66,6 +66,7 @@ public static class CommandLine
             config.UseStrictParsing();
             config.ConfigureConsole(console);
             config.SetApplicationName("ringwright");
+            config.SetInterceptor(new KeptInterceptor(notes));
             config.SetApplicationVersion(AppVersion.Text);
             catalogue.Add<PlanCommand>(config);
             catalogue.Add<NewCommand>(config);
@@ -93,6 +94,7 @@ public static class CommandLine
             config.AddBranch("shops", branch => ShopCommands.AddTo(new(console, "shops", branch, catalogue)));
             config.AddBranch("rack", branch => RackCommands.AddTo(new(console, "rack", branch, catalogue)));
             config.AddBranch("record", branch => RecordCommands.AddTo(new(console, "record", branch, catalogue)));
+            config.AddBranch("settings", branch => SettingCommands.AddTo(new(console, "settings", branch, catalogue)));
             // Not for turning: it writes the pages in docs.
             config.AddDelegate<PageSettings>("reference", (_, settings, _) =>
             {

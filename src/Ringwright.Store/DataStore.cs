@@ -54,6 +54,9 @@ public sealed class DataStore : IDisposable
     /// <summary>The automatic copies of the file, newest first.</summary>
     public IReadOnlyList<DataCopy> Copies => _copies.All();
 
+    /// <summary>Whether <paramref name="folder"/> has a data file; only looks.</summary>
+    public static bool IsIn(string folder) => System.IO.File.Exists(Path.Combine(folder, Opener.FileName));
+
     /// <summary>
     /// Opens the data file in <paramref name="folder"/> and makes both when they are missing. Takes a copy when the last one is a day
     /// old, brings an older file up to date, and sets a damaged one aside for the newest good copy.

@@ -3,8 +3,10 @@ using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Paper;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Floor;
 using Ringwright.Web.Printing;
 using Ringwright.Web.Sharing;
+using Ringwright.Web.Stations;
 
 namespace Ringwright.Web;
 
@@ -25,9 +27,14 @@ internal static class PieceEndpoints
     {
         app.MapGet(CopyPath, (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(DocumentJson.Write(bench.Now.Good.Piece)), "application/json", FileName(bench.Now, ".json")));
         RouteGroupBuilder files = app.MapGroup(Files).AddEndpointFilter(InOneSentence);
-        files.MapGet("/job-sheet.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.JobPacket(bench.Now, query, Today), Pdf));
+        files.MapGet("/job-sheet.pdf", (Workbench bench, GlueDesk orders, [AsParameters] PrintQuery query) => Results.File(PiecePaper.JobPacket(bench.Now, query, Today, orders.For(bench.Now.Good)?.Schedule), Pdf));
         files.MapGet("/templates.pdf", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Templates(bench.Now, query, Today), Pdf));
-        files.MapGet("/labels.pdf", (Workbench bench, LocalSharing sharing, [AsParameters] PrintQuery query) => Results.File(PiecePaper.Stickers(bench.Now, query, Today, sharing.Address), Pdf));
+        files.MapGet("/labels.pdf", (Workbench bench, LocalSharing sharing, FloorNumbers numbers, [AsParameters] PrintQuery query) =>
+        {
+            // A code outlives the bench, so it needs a number that holds.
+            string piece = sharing.IsOn ? numbers.Own() : numbers.Of(bench.Now);
+            return Results.File(PiecePaper.Stickers(bench.Now, query, Today, sharing.Address, piece), Pdf);
+        });
         files.MapGet("/views/{name}", (string name, int? wedge, Workbench bench, [AsParameters] PrintQuery query) => Results.File(PiecePaper.View(bench.Now, name, query, wedge ?? 1, Today), PictureType(name)));
         foreach (string ending in (string[])[".svg", ".dxf"])
             files.MapGet($"/templates{ending}.zip", (Workbench bench, [AsParameters] PrintQuery query) => Results.File(PieceFiles.Templates(bench.Now, query, ending), Zip, FileName(bench.Now, $".templates{ending}.zip")));
@@ -38,7 +45,7 @@ internal static class PieceEndpoints
         files.MapGet("/figures.xlsx", async (Workbench bench) => Results.File(await PieceFiles.Figures(bench.Now), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", FileName(bench.Now, ".figures.xlsx")));
         files.MapGet("/cut-list.csv", (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(CutListCsv.Write(bench.Now.Good, bench.Now.Style)), "text/csv", FileName(bench.Now, ".cut-list.csv")));
         files.MapGet("/plan.json", (Workbench bench) => Results.File(Encoding.UTF8.GetBytes(PlanJson.Write(bench.Now.Good, bench.Now.Style)), "application/json", FileName(bench.Now, ".plan.json")));
-        // Where the code on a label leads: the sheets of one ring.
+        // Where the code on a label leads that was printed from the shell: the sheets of one ring.
         app.MapGet("/rings/{name}/job-sheet.pdf", RingSheets).AddEndpointFilter(InOneSentence);
     }
 
@@ -51,12 +58,12 @@ internal static class PieceEndpoints
     }
 
     /// <summary>The sheets of one ring.</summary>
-    public static IResult RingSheets(string name, Workbench bench)
+    public static IResult RingSheets(string name, Workbench bench, PrintChoices choices)
     {
         Sheet sheet = bench.Now;
         // A slash in a name stays escaped on its way here.
         string ring = sheet.Good.Rings.Any(r => r.Ring.Name == name) ? name : Uri.UnescapeDataString(name);
-        return Results.File(PiecePaper.JobPacket(sheet, PrintQuery.On(sheet) with { Ring = ring, Sheets = null }, Today), Pdf);
+        return Results.File(PiecePaper.JobPacket(sheet, choices.Query with { Ring = ring, Sheets = null }, Today, null), Pdf);
     }
 
     /// <summary>Answers what cannot be made with the sentence that says why.</summary>

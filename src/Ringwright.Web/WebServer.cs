@@ -7,6 +7,7 @@ using Ringwright.Web.Bench;
 using Ringwright.Web.Floor;
 using Ringwright.Web.Frame;
 using Ringwright.Web.Library;
+using Ringwright.Web.Printing;
 using Ringwright.Web.Saving;
 using Ringwright.Web.Security;
 using Ringwright.Web.Sharing;
@@ -75,9 +76,12 @@ internal static class WebServer
         services.AddScoped<Painter>();
         services.AddScoped<StationLook>();
         services.AddSingleton(s => new ShopFloor(s.GetRequiredService<StartState>().Unwritable is null ? dataFolder : null, TimeProvider.System));
+        services.AddSingleton<FloorNumbers>();
         services.AddSingleton<ViewerStore>();
         services.AddSingleton<IBoardPlanner>(_ => new BoardPlanner());
         services.AddSingleton<RackDesk>();
+        services.AddSingleton<GlueDesk>();
+        services.AddSingleton<PrintChoices>();
         services.AddSingleton<AutoSave>();
         services.AddHostedService(s => s.GetRequiredService<AutoSave>());
     }

@@ -3,6 +3,10 @@ using System.Text.Json;
 
 namespace Ringwright.Cli.Tests;
 
+/// <summary>Where the data folder is, is the same for the whole process: these tests run when no others do.</summary>
+[CollectionDefinition(nameof(KeptDataTests), DisableParallelization = true)]
+public sealed class KeptDataAlone;
+
 /// <summary>The commands on the user's data folder, which here is one of the test's own.</summary>
 [Collection(nameof(KeptDataTests))]
 public sealed class KeptDataTests : IDisposable
@@ -13,7 +17,7 @@ public sealed class KeptDataTests : IDisposable
 
     public void Dispose()
     {
-        Environment.SetEnvironmentVariable("RINGWRIGHT_DATA", null);
+        Environment.SetEnvironmentVariable("RINGWRIGHT_DATA", Runs.NoData);
         _runs.Dispose();
     }
 
@@ -87,6 +91,53 @@ public sealed class KeptDataTests : IDisposable
     }
 
     [Fact]
+    public void Without_a_shop_named_the_one_in_use_is_taken_and_said()
+    {
+        string piece = Example("two-wood-disc");
+        string starting = Good("plan", piece);
+        Good("shops", "take", Example("small-shop"));
+        (int code, string kept, string note) = Runs.Run("plan", piece);
+        Assert.Equal(0, code);
+        Assert.Equal("Shop: “Small shop with a bandsaw”, the one in use in your data folder; --shop names another.\n", note);
+        Assert.NotEqual(starting, kept);
+        Assert.Equal(Good("plan", piece, "--shop", Example("small-shop")), kept);
+        // An answer for a program is JSON and nothing else.
+        (_, string json, note) = Runs.Run("reach", "--segments", "12", "--diameters", "20", "--json");
+        using (JsonDocument.Parse(json)) Assert.Contains("Small shop", note, StringComparison.Ordinal);
+        (_, _, note) = Runs.Run("diagnose", piece, "--read", "half rim 0.3 mm");
+        Assert.Contains("Small shop", note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_is_made_in_a_folder_without_data()
+    {
+        Good("check", Example("two-wood-disc"));
+        Assert.False(Directory.Exists(_runs.At("data")));
+    }
+
+    [Fact]
+    public void Settings_are_listed_set_and_used_where_something_is_printed()
+    {
+        Assert.Contains("print.paper", Good("settings", "list"), StringComparison.Ordinal);
+        Assert.Equal("as usual\n", Good("settings", "get", "print.paper"));
+        Assert.Equal("print.paper is letter.\n", Good("settings", "set", "print.paper", "letter"));
+        Good("settings", "set", "print.correction", "99.7 mm,100.2 mm");
+        Good("settings", "set", "print.duplex", "yes");
+        Assert.Equal("letter", Runs.Json("settings", "get", "print.paper").GetProperty("value").GetString());
+        Assert.Equal(JsonValueKind.Null, Runs.Json("settings", "list").GetProperty("settings").EnumerateArray().First(s => s.GetProperty("name").GetString() == "print.grid").GetProperty("value").ValueKind);
+        (int code, _, string note) = Runs.Run("plan", Example("two-wood-disc"), "--out", _runs.At("kept"));
+        Assert.Equal((0, "Printed as your settings say: print.paper letter, print.correction 99.7 mm,100.2 mm, print.duplex yes.\n"), (code, note));
+        Assert.Contains("/MediaBox [0 0 612", Pdf("kept"), StringComparison.Ordinal);
+        // What is told goes before what is kept.
+        (_, _, note) = Runs.Run("plan", Example("two-wood-disc"), "--out", _runs.At("told"), "--paper", "a4");
+        Assert.DoesNotContain("paper", note, StringComparison.Ordinal);
+        Assert.DoesNotContain("/MediaBox [0 0 612", Pdf("told"), StringComparison.Ordinal);
+        foreach (string name in (string[])["print.paper", "print.correction"]) Assert.Equal($"{name} is as usual.\n", Good("settings", "set", name));
+        Assert.Equal("print.duplex is as usual.\n", Good("settings", "set", "print.duplex", "no"));
+        Assert.Equal("", Runs.Run("plan", Example("two-wood-disc")).Complaints);
+    }
+
+    [Fact]
     public void The_rack_is_filled_changed_undone_and_written()
     {
         Good("rack", "add", "A1", "--wood", "maple", "--length", "600 mm", "--width", "3 1/2 in", "--thickness", "25", "--moisture", "8.5", "--defect", "120 mm to 150 mm, knot");
@@ -102,6 +153,16 @@ public sealed class KeptDataTests : IDisposable
         Assert.Contains("knot", File.ReadAllText(_runs.At("rack.json")), StringComparison.Ordinal);
         Assert.Contains("450 mm", Good("rack", "list"), StringComparison.Ordinal);
         Assert.Equal(4, Runs.Json("rack", "changes").GetProperty("changes").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_ring_that_was_laid_dry_is_added_and_learned_from()
+    {
+        string disc = Path.Combine(Runs.Examples, "two-wood-disc.json");
+        Assert.StartsWith("Run 1 added", Good("record", "dry-ring", disc, "--read", "gathered rim 0.4 mm"), StringComparison.Ordinal);
+        Good("record", "write", _runs.At("dry.csv"));
+        Assert.Contains("24 wedges, 2 boards, 0.4 mm at rim", File.ReadAllText(_runs.At("dry.csv")), StringComparison.Ordinal);
+        Assert.Contains("24 wedges measured", Good("learn"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -129,6 +190,11 @@ public sealed class KeptDataTests : IDisposable
     [InlineData("nothing was measured", "record", "add")]
     [InlineData("3 lost of 2 sawn", "record", "add", "--sawn", "2", "--lost", "3")]
     [InlineData("Unknown command", "pieces", "dance")]
+    [InlineData("there is none called “print.colour”", "settings", "get", "print.colour")]
+    [InlineData("a4 or letter is needed; such as a4", "settings", "set", "print.paper", "a3")]
+    [InlineData("more than 5 %", "settings", "set", "print.correction", "2,1")]
+    [InlineData("yes or no", "settings", "set", "print.duplex", "perhaps")]
+    [InlineData("no number of stickers", "settings", "set", "print.skip", "-4")]
     public void Wrong_words_get_a_sentence_and_change_nothing(string says, params string[] args)
     {
         (int code, string output, string complaints) = Runs.Run(args);
@@ -153,6 +219,8 @@ public sealed class KeptDataTests : IDisposable
         File.WriteAllText(Path.Combine(_runs.At("data"), "ringwright.db"), "not a database");
         Assert.Contains("was damaged and is kept as", Good("pieces", "list"), StringComparison.Ordinal);
     }
+
+    private string Pdf(string folder) => System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(Path.Combine(_runs.At(folder), "two-wood-disc.job-sheet.pdf")));
 
     private static string Example(string name) => Path.Combine(Runs.Examples, name + ".json");
 

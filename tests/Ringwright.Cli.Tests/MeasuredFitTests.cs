@@ -65,6 +65,27 @@ public sealed class MeasuredFitTests : IDisposable
         Assert.Equal([24, 23], first.GetProperty("wedges").EnumerateArray().Select(w => w.GetInt32()));
     }
 
+    /// <summary>By hand: the cherry wedges of 20° are 0.3° too narrow, the maple ones of 40° right; widths from apothems by 2 a tan(angle/2).</summary>
+    [Fact]
+    public void Of_two_widths_the_one_that_is_off_is_named()
+    {
+        string Line(int number)
+        {
+            (string wood, double angle, double apex, double off) = number % 2 == 1 ? ("maple", 40, 0.75 / Math.Sin(Math.PI / 9), 0) : ("cherry", 20, 0.75 / Math.Sin(Math.PI / 18), -0.3);
+            double rim = 2 * (102 - apex) * Math.Tan(angle * Math.PI / 360);
+            return string.Create(CultureInfo.InvariantCulture, $"{number},{wood},{rim:0.000000},{rim - (40 * Math.Tan((angle + off) * Math.PI / 360)):0.000000}");
+        }
+
+        string readings = _runs.Write("mixed.csv", string.Join('\n', Enumerable.Range(1, 12).Select(Line).Prepend("number,wood,rim,tip")));
+        JsonElement fit = Runs.Json("fit", Path.Combine(Runs.Examples, "mixed-ring.json"), "--measured", readings, "--depth", "20 mm");
+        Assert.Equal(6 * 0.3 * Math.PI / 180, fit.GetProperty("closingError").GetDouble(), 1e-4);
+        JsonElement[] kinds = [.. fit.GetProperty("kinds").EnumerateArray()];
+        Assert.Equal(2, kinds.Length);
+        double[] changes = [.. kinds.Select(k => (k.GetProperty("correction").GetProperty("fenceAngleAfter").GetDouble() * 180 / Math.PI) - (k.GetProperty("wanted").GetDouble() * 90 / Math.PI))];
+        Assert.Equal(0, changes[0], 0.01);
+        Assert.InRange(changes[1], 0.13, 0.15);
+    }
+
     [Fact]
     public void The_example_says_what_to_do_and_can_be_drawn()
     {

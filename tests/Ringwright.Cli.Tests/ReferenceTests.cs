@@ -16,7 +16,7 @@ public sealed partial class ReferenceTests : IDisposable
 
     public void Dispose()
     {
-        Environment.SetEnvironmentVariable("RINGWRIGHT_DATA", null);
+        Environment.SetEnvironmentVariable("RINGWRIGHT_DATA", Runs.NoData);
         _runs.Dispose();
     }
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 
 namespace Ringwright.Cli.Tests;
@@ -14,6 +15,13 @@ internal sealed class Runs : IDisposable
     public string Folder { get; }
 
     public static string Examples { get; } = Path.Combine(SolutionFolder.Path, "examples");
+
+    /// <summary>Nothing is kept there: what the developer keeps is none of the tests' business.</summary>
+    public static string NoData { get; } = Path.Combine(Path.GetTempPath(), "ringwright-cli-no-data");
+
+    /// <summary>Keeps every test away from the developer's own data.</summary>
+    [ModuleInitializer]
+    public static void KeepNothing() => Environment.SetEnvironmentVariable("RINGWRIGHT_DATA", NoData);
 
     public static (int Code, string Output, string Complaints) Run(params string[] args)
     {

@@ -1,5 +1,4 @@
 using Ringwright.Docs;
-using Ringwright.Tests;
 
 namespace Ringwright.Cli.Tests;
 

@@ -86,8 +86,8 @@ public class PieceFileTests(RunningApp app) : IClassFixture<RunningApp>
     [Fact]
     public void What_is_chosen_stands_in_the_address_and_is_read_again()
     {
-        Sheet sheet = Example.Sheet with { Desk = DeskTexts.Empty.With("print.paper", "letter").With("print.correction", "99.7 mm,100.2 mm").With("print.ring", "gone").With("print.skip", "x") };
-        var query = PrintQuery.On(sheet);
+        Sheet sheet = Example.Sheet;
+        var query = PrintQuery.Of(new Dictionary<string, string> { ["paper"] = "letter", ["correction"] = "99.7 mm,100.2 mm ", ["skip"] = "x", ["gaps"] = " " });
         Assert.Equal("/a?paper=letter&correction=99.7%20mm%2C100.2%20mm", query.At("/a", "paper", "duplex", "correction", "ring"));
         Assert.Contains("no number", query.Problem(sheet), StringComparison.Ordinal);
         Assert.Equal(100 / 99.7, query.Options(sheet, default).Correction.Across, 12);
@@ -95,5 +95,5 @@ public class PieceFileTests(RunningApp app) : IClassFixture<RunningApp>
         Assert.Equal("/a", Nothing.At("/a", "skip"));
     }
 
-    private static PrintQuery Nothing => PrintQuery.On(Example.Sheet);
+    private static PrintQuery Nothing => PrintQuery.Of(ImmutableDictionary<string, string>.Empty);
 }

@@ -22,6 +22,9 @@ public sealed class RunningApp : IAsyncLifetime
 
     public HttpClient Client { get; private set; } = null!;
 
+    /// <summary>The windows that are kept open for its tests, by whether they draw in three dimensions.</summary>
+    internal Dictionary<bool, Browser.OpenPage> Windows { get; } = [];
+
     internal T Service<T>()
         where T : notnull => _app.Services.GetRequiredService<T>();
 
@@ -50,6 +53,7 @@ public sealed class RunningApp : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
+        foreach (Browser.OpenPage window in Windows.Values) await window.Close();
         Client.Dispose();
         // Stopped first: until then it may still write into its folder. What is open is not waited for.
         await _app.StopAsync(new CancellationToken(canceled: true));

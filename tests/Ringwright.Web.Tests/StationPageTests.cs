@@ -8,7 +8,7 @@ namespace Ringwright.Web.Tests;
 /// <summary>Every page of the app with every example on the bench, as the server draws it.</summary>
 public sealed class StationPageTests : IDisposable
 {
-    private static readonly string[] Pages = ["/shape/outline", "/shape/rings", "/shape/pattern", "/timber", "/saw", "/fit", "/glue", "/lathe", "/pieces"];
+    private static readonly string[] Pages = ["/shape/outline", "/shape/rings", "/shape/pattern", "/timber", "/saw", "/fit", "/glue", "/lathe", "/cost", "/pieces", "/shops", "/print"];
     private readonly TemporaryFolder _data = new();
 
     public void Dispose() => _data.Dispose();

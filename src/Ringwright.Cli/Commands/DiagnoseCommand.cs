@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Globalization;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Cli.Reference;
 using Ringwright.Core;
@@ -24,7 +25,7 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         "diagnose --segments 24 --diameter \"120 mm\" --inner \"90 mm\" --read \"half rim 0.3 mm ± 0.02 mm\"",
         "diagnose examples/walnut-ring.json -r \"joint 3 rim top 0.008 in\" -r \"joint 3 rim bottom closed\" -r \"wedge 22.4°\" --picture fence.png");
 
-    internal sealed class Settings : SizeSettings
+    internal sealed class Settings : SizeSettings, ITakesShop
     {
         [CommandArgument(0, "[FILE]")]
         [Description("The piece's file; or tell the ring by --segments, --diameter and so on.")]
@@ -37,6 +38,8 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         [CommandOption("--shop <SHOP>")]
         [Description(ShopFile.Help)]
         public string? Shop { get; init; }
+
+        public KeptChoices AtHand { get; set; } = KeptChoices.None;
 
         [CommandOption("-r|--read <READING>")]
         [Description("What is seen; may be repeated: \"gathered rim|centre [[top|bottom]] GAP\" (all joints pressed shut but one), \"joint N rim|centre [[top|bottom]] GAP\" (under a band), \"half rim|centre GAP\" (half a ring on a straightedge), \"wedge ANGLE\". GAP is a length or closed; ± LENGTH behind it tells how well it is known.")]
@@ -56,11 +59,12 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
         PictureFile.Check(settings.Picture);
         if (settings.Readings.Length == 0) throw new BadInputException("--read", "nothing that was seen is told", ReadingText.Grammar);
         Piece piece = PieceOf(settings);
-        Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, piece.Units));
+        Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, settings.AtHand, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         MeasureStyle style = settings.Style(piece.Units);
         FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), style.Unit))];
-        FitDiagnosis diagnosis = FitDiagnosis.Of(DiagnosedRing.Of(ring, plan.Shop.Sled), readings);
+        FitDiagnosis diagnosis = FitDiagnosis.Of(ring.Stave is null ? DiagnosedRing.Of(ring, plan.Shop.Sled) : DiagnosedRing.Of(ring, plan.Shop.Sled, 0), readings);
+        if (settings.Picture is not null && diagnosis.Correction.IsTilt) throw new BadInputException("--picture", "what is to be changed is the blade’s tilt, and only fences are drawn", "leave it out");
         if (settings.Json) JsonOut.Write(console, json => DiagnosisJson.Write(json, diagnosis, readings, style));
         else DiagnosisText.Write(console, diagnosis, readings, style);
         if (settings.Picture is { } path) PictureFile.Write(console, path, DiagnosisPicture.Draw(diagnosis, style), "The fence before and after", settings.Json);

@@ -76,11 +76,11 @@ internal sealed class FitCommand(IAnsiConsole console) : Command<FitCommand.Sett
     private DryFitResult Measured(Plan plan, RingPlan ring, MeasureStyle style, Settings settings, string file)
     {
         IReadOnlyList<MeasuredWedge> wedges = InOrder(ReadingsFile.ReadWedges(file, style.Unit), settings.Order);
-        double depth = settings.Depth is null ? ring.Glued.Depth : TypedText.Length("--depth", settings.Depth, style.Unit, "a length such as 7 mm is needed").Millimetres;
+        double depth = settings.Depth is null ? MeasuredRing.UsualDepth(ring) : TypedText.Length("--depth", settings.Depth, style.Unit, "a length such as 7 mm is needed").Millimetres;
         MeasuredRing measured = MeasuredRing.Of(ring, plan.Shop.Sled, wedges, depth);
         double gap = plan.Shop.Wanted.JointGap.Millimetres;
         if (settings.Json) JsonOut.Write(console, json => MeasuredText.Write(json, ring.Ring.Name, measured, gap, style));
-        else MeasuredText.Write(console, ring.Ring.Name, measured, gap, style);
+        else MeasuredText.Write(console, ring, measured, gap, style);
         return measured.Fit;
     }
 

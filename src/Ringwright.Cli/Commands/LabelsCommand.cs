@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Reference;
 using Ringwright.Core;
 using Ringwright.Core.Measures;
@@ -50,6 +51,11 @@ internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsComman
         [Description("Address of the app on your network, such as http://192.168.1.20:5080: the codes then open the ring's job sheet. Otherwise they name ring and piece.")]
         public string? Link { get; init; }
 
+        public override string FromKept(KeptChoices kept) =>
+            Words(kept, ("paper", Paper is not null), ("correction", Correction is not null), ("grid", Grid is not null), ("margins", Margins is not null), ("gaps", Gaps is not null));
+
+        public LabelGrid Lie(LengthUnit unit) => LabelGrid.Read(Grid ?? AtHand.Print("grid"), Margins ?? AtHand.Print("margins"), Gaps ?? AtHand.Print("gaps"), unit, "--");
+
         public Uri? ReadLink() => Link is null ? null : Uri.TryCreate(Link, UriKind.Absolute, out Uri? link) && (link.Scheme is "http" or "https")
             ? link
             : throw new BadInputException("--link", $"“{Link}” is no address", "one such as http://192.168.1.20:5080 is needed");
@@ -63,7 +69,7 @@ internal sealed class LabelsCommand(IAnsiConsole console) : Command<LabelsComman
         MeasureStyle style = settings.Style(plan.Piece.Units);
         PaperSize paper = settings.PaperFor(plan.Piece.Units);
         Label[] labels = [.. Label.Of(plan, style, link)];
-        IReadOnlyList<Drawing> pages = LabelSheets.Pages(labels, LabelGrid.Read(settings.Grid, settings.Margins, settings.Gaps, style.Unit, "--"), paper, settings.Skip, settings.Outlines, settings.PrintCorrection());
+        IReadOnlyList<Drawing> pages = LabelSheets.Pages(labels, settings.Lie(style.Unit), paper, settings.Skip, settings.Outlines, settings.PrintCorrection());
         using var stream = new MemoryStream();
         PdfWriter.Write(pages, new($"{plan.Piece.Name}: labels", $"{labels.Length} stickers", DateOnly.FromDateTime(DateTime.Now)), stream);
         SafeFile.Write(settings.Out, stream.ToArray());

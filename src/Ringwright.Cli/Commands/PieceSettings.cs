@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
@@ -34,13 +35,15 @@ internal class UnitSettings : CommandSettings
 }
 
 /// <summary>The shop things are made in.</summary>
-internal class ShopSettings : UnitSettings
+internal class ShopSettings : UnitSettings, ITakesShop
 {
     [CommandOption("--shop <SHOP>")]
     [Description(ShopFile.Help)]
     public string? Shop { get; init; }
 
-    public Shop ReadShop(LengthUnit unit) => ShopFile.Read(Shop, unit);
+    public KeptChoices AtHand { get; set; } = KeptChoices.None;
+
+    public Shop ReadShop(LengthUnit unit) => ShopFile.Read(Shop, AtHand, unit);
 }
 
 /// <summary>A piece file and the shop it is made in.</summary>

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Cli.Reference;
 using Ringwright.Core.Measures;
@@ -31,10 +32,12 @@ internal sealed class PlanCommand(IAnsiConsole console) : Command<PlanCommand.Se
         [Description("Which sheets: cover, cautions, timber, rings (of several, one sheet for each), detailed (all sheets of every ring), glue, stack, lathe, record, cost or all, separated by commas. Otherwise those that the piece needs.")]
         public string? Sheets { get; init; }
 
+        public override string FromKept(KeptChoices kept) => Words(kept, ("paper", Paper is not null), ("correction", Correction is not null), ("duplex", Duplex));
+
         public PacketOptions Options(LengthUnit unit) => new(Style(unit), PaperFor(unit), DateOnly.FromDateTime(DateTime.Now))
         {
             Correction = PrintCorrection(),
-            Duplex = Duplex,
+            Duplex = Duplex || AtHand.Print("duplex") is not null,
             Sheets = Sheets is null ? null : PacketOptions.ReadSheets(Sheets),
         };
     }

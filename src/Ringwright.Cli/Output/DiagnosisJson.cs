@@ -29,6 +29,7 @@ internal static class DiagnosisJson
     private static void Correction(Utf8JsonWriter json, FenceCorrection c)
     {
         json.WriteStartObject("correction");
+        if (c.IsTilt) json.WriteBoolean("isTilt", true);
         json.WriteNumber("fences", c.Fences);
         json.WriteString("move", JsonNamingPolicy.CamelCase.ConvertName(c.Move.ToString()));
         json.WriteBoolean("worthwhile", c.IsWorthwhile);

@@ -28,6 +28,14 @@ internal static class DiagnosisText
         FenceCorrection c = diagnosis.Correction;
         AlignedText.Heading(console, "The numbers");
         string Angle(double a) => style.Print(a, Quantity.FineAngle);
+        if (c.IsTilt)
+        {
+            AlignedText.Write(console, [
+                ["all staves together, short of a full turn", Angle(mean), "± " + Angle(sd)],
+                ["the tilt, from square", Angle(c.FenceAngleNow), "to " + Angle(c.FenceAngleAfter)]], 1);
+            return;
+        }
+
         AlignedText.Write(console, [
             ["all wedges together, short of a full turn", Angle(mean), "± " + Angle(sd)],
             ["each fence, from square", Angle(c.FenceAngleNow), "to " + Angle(c.FenceAngleAfter)],

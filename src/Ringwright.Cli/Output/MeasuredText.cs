@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Ringwright.Core.Fitting;
 using Ringwright.Core.Measures;
+using Ringwright.Core.Planning;
 using Spectre.Console;
 
 namespace Ringwright.Cli.Output;
@@ -10,16 +11,20 @@ namespace Ringwright.Cli.Output;
 internal static class MeasuredText
 {
     /// <summary>Prints the verdict, every joint, and what the fences ask for.</summary>
-    public static void Write(IAnsiConsole console, string name, MeasuredRing ring, double wanted, MeasureStyle style)
+    public static void Write(IAnsiConsole console, RingPlan plan, MeasuredRing ring, double wanted, MeasureStyle style)
     {
-        console.WriteLine(MeasuredVerdict.Of(name, ring.Fit, wanted).In(style));
+        console.WriteLine(MeasuredVerdict.Of(plan.Ring.Name, ring.Fit, wanted, plan.Stave is null ? "wedges" : "staves").In(style));
         AlignedText.Heading(console, "Joints under a band, counter-clockwise");
         AlignedText.Write(console, Joints(ring, wanted, style), 0, 2, 3, 4, 5);
         AlignedText.Heading(console, "The ring");
         AlignedText.Write(console, Ring(ring, style), 1);
         AlignedText.Heading(console, "What it says of the fences");
-        DiagnosisText.WriteAnswer(console, ring.Diagnosis, style);
-        console.WriteLine("  " + ring.Diagnosis.Agreement.Sentence.In(style));
+        foreach (MeasuredKind kind in ring.Kinds)
+        {
+            if (ring.Kinds.Length > 1 || plan.Stave is not null) console.WriteLine("  " + kind.Says(plan).In(style));
+            DiagnosisText.WriteAnswer(console, kind.Diagnosis, style);
+            console.WriteLine("  " + kind.Diagnosis.Agreement.Sentence.In(style));
+        }
     }
 
     /// <summary>Writes the same.</summary>
@@ -41,8 +46,22 @@ internal static class MeasuredText
         for (int j = 0; j < fit.Joints.Length; j++) Joint(json, ring, j);
         json.WriteEndArray();
         json.WriteStartObject("diagnosis");
-        DiagnosisJson.Write(json, ring.Diagnosis, ring.Readings, style);
+        DiagnosisJson.Write(json, ring.Diagnosis, ring.Urgent.Readings, style);
         json.WriteEndObject();
+        if (ring.Lean is double lean) json.WriteNumber("lean", lean);
+        if (ring.Kinds.Length == 1) return;
+        json.WriteStartArray("kinds");
+        foreach (MeasuredKind kind in ring.Kinds)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("wedge", kind.Batch + 1);
+            json.WriteNumber("wanted", kind.Wanted);
+            json.WriteNumber("mean", kind.Mean);
+            DiagnosisJson.Write(json, kind.Diagnosis, kind.Readings, style);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static IEnumerable<string[]> Joints(MeasuredRing ring, double wanted, MeasureStyle style)
@@ -66,6 +85,7 @@ internal static class MeasuredText
         string Angle(double a) => style.Print(a, Quantity.FineAngle);
         yield return ["closing error (short of a full turn), and what the caliper leaves unknown of it", $"{Angle(fit.Summary.ClosingError)} ± {Angle(ring.ClosingErrorSd)}"];
         if (fit.Wedges.Any(w => !w.IsUpright)) yield return ["  below, above", $"{Angle(fit.ClosingErrorBottom)}, {Angle(fit.ClosingErrorTop)}"];
+        if (ring.Lean is double lean) yield return ["lean of the ring, from the widths at both ends", Angle(lean)];
         yield return ["all of it gathered in the last joint", style.Print(fit.Gathered.Gap.Worst, Quantity.FineLength)];
         if (fit.CentreOverlap > JointGap.TouchTolerance) yield return ["points that run into each other at the centre, by", style.Print(fit.CentreOverlap, Quantity.FineLength)];
     }

@@ -18,13 +18,14 @@ public sealed record Label(string Title, IReadOnlyList<string> Lines, string Cod
     /// <param name="plan">The plan.</param>
     /// <param name="style">How lengths are printed.</param>
     /// <param name="link">Address of the app on the network, such as http://192.168.1.20:5080; null for codes that just name ring and piece.</param>
-    public static IEnumerable<Label> Of(Plan plan, MeasureStyle style, Uri? link = null)
+    /// <param name="pathOf">Path of a ring's page there; its job sheet by the ring's name when absent.</param>
+    public static IEnumerable<Label> Of(Plan plan, MeasureStyle style, Uri? link = null, Func<RingPlan, string>? pathOf = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(style);
         foreach (RingPlan ring in plan.Rings)
         {
-            string code = link is null ? $"{ring.Ring.Name}, {plan.Piece.Name}" : link.GetLeftPart(UriPartial.Path).TrimEnd('/') + PathOf(ring.Ring.Name);
+            string code = link is null ? $"{ring.Ring.Name}, {plan.Piece.Name}" : link.GetLeftPart(UriPartial.Path).TrimEnd('/') + (pathOf is null ? PathOf(ring.Ring.Name) : pathOf(ring));
             yield return new(ring.Ring.Name, [plan.Piece.Name, .. Ring(ring, style)], code);
             for (int b = 0; b < ring.Batches.Length; b++)
             {

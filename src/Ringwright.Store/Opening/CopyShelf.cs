@@ -56,6 +56,8 @@ internal sealed class CopyShelf(string folder, TimeProvider clock, StoreOptions 
         string part = target + ".part";
         foreach (DataCopy copy in All())
         {
+            // A log that a killed process left belongs to another copy.
+            foreach (string end in new[] { "-wal", "-shm" }) File.Delete(part + end);
             File.Copy(copy.Path, part, overwrite: true);
             if (!IsGood(part)) continue;
             using (var stream = new FileStream(part, FileMode.Open)) stream.Flush(flushToDisk: true);
@@ -72,7 +74,10 @@ internal sealed class CopyShelf(string folder, TimeProvider clock, StoreOptions 
         try
         {
             using Database database = Database.Open(path, options);
-            return Migrations.VersionOf(database) > 0 && database.IsSound();
+            if (Migrations.VersionOf(database) == 0 || !database.IsSound()) return false;
+            // Only what can be brought up to date can be worked with.
+            Migrations.Run(database, Migrations.Newest);
+            return Migrations.IsWhole(database);
         }
         catch (Exception e) when (e is StoreException or SqliteException)
         {

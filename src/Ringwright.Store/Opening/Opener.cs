@@ -77,7 +77,9 @@ internal sealed class Opener(string folder, TimeProvider clock, StoreOptions opt
             database.Prepare(options);
             if (version > 0) TakeCopy(database, needed: version < Migrations.Newest);
             if (version < Migrations.Newest) Migrations.Run(database, Migrations.Newest);
-            return database;
+            if (Migrations.IsWhole(database)) return database;
+            database.Dispose();
+            return null;
         }
         catch (SqliteException e) when (Faults.IsDamage(e))
         {

@@ -17,6 +17,13 @@ internal static class Migrations
 
     private static readonly ImmutableArray<string> Steps = [.. Resources().OrderBy(r => r.Number).Select(r => r.Sql)];
 
+    private static readonly Lazy<HashSet<string>> Whole = new(() =>
+    {
+        using Database fresh = Database.Open(":memory:", new());
+        Run(fresh, Newest);
+        return [.. Schema(fresh)];
+    });
+
     /// <summary>The version this library writes and the newest it reads.</summary>
     public static int Newest => Steps.Length;
 
@@ -36,6 +43,9 @@ internal static class Migrations
         return version;
     });
 
+    /// <summary>Whether every table and index of the newest version is there as it was made; more may be there.</summary>
+    public static bool IsWhole(Database database) => Whole.Value.IsSubsetOf(Schema(database));
+
     /// <summary>Brings the file up to <paramref name="target"/>, all steps or none.</summary>
     public static void Run(Database database, int target) => database.Write(session =>
     {
@@ -46,6 +56,8 @@ internal static class Migrations
         session.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {ApplicationId}"));
         session.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version = {target}"));
     });
+
+    private static List<string> Schema(Database database) => database.Read(s => s.All("SELECT type || ' ' || name || ' ' || coalesce(sql, '') FROM sqlite_schema", r => r.GetString(0)));
 
     private static IEnumerable<(int Number, string Sql)> Resources()
     {

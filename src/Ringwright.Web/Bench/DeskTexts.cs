@@ -20,6 +20,9 @@ public sealed record DeskTexts(ImmutableSortedDictionary<string, string> All)
     /// <summary>With another text; an empty one is taken away.</summary>
     public DeskTexts With(string name, string text) => new(string.IsNullOrEmpty(text) ? All.Remove(name) : All.SetItem(name, text));
 
+    /// <summary>Without the texts whose names begin so.</summary>
+    public DeskTexts Without(string beginning) => new(All.RemoveRange(All.Keys.Where(k => k.StartsWith(beginning, StringComparison.Ordinal))));
+
     /// <summary>The parts between commas.</summary>
     public ImmutableArray<string> List(string name) => [.. this[name].Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
 

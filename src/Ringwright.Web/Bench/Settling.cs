@@ -70,7 +70,7 @@ internal sealed class Settling(Sheet sheet, string[] typed)
         List<FieldProblem> problems = [.. _unreadable.Select(p => p with { Address = Now(p.Address!) })];
         if (refusal is not null) problems.Add(Refused(refusal, refused!, waiting));
         else if (waiting.Count > 0) problems.AddRange(EachAlone(plan, waiting, Now));
-        return sheet with { Good = plan, Texts = texts.ToImmutable(), Problems = [.. problems] };
+        return sheet.Planned(plan) with { Texts = texts.ToImmutable(), Problems = [.. problems] };
     }
 
     // The library names the place in the refused work; the fields on the page are those of the good one.

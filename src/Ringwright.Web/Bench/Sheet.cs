@@ -32,6 +32,9 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
     /// <summary>Texts of forms that are not part of the work yet.</summary>
     public DeskTexts Desk { get; init; } = DeskTexts.Empty;
 
+    /// <summary>Which ring is which, from the bottom up, through renaming and reordering: <see cref="RingIdentity"/>.</summary>
+    public ImmutableArray<string> RingMarks { get; init; } = RingIdentity.First(Good.Rings.Length);
+
     /// <summary>Which piece it is, through all changes.</summary>
     public Guid Token { get; init; } = Guid.NewGuid();
 
@@ -100,9 +103,19 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
         Plan plan = FollowingRings.Plan(Work, work);
         int rings = plan.Rings.Length;
         ImmutableSortedSet<int> selected = Selected.Where(i => i < rings).ToImmutableSortedSet();
-        Sheet changed = this with { Good = plan, Typing = null, Selected = selected.IsEmpty ? [rings - 1] : selected };
+        Sheet changed = Planned(plan) with { Typing = null, Selected = selected.IsEmpty ? [rings - 1] : selected };
         return Texts.IsEmpty ? changed : new Settling(changed, []).Settle();
     }
+
+    /// <summary>The mark of a ring's plan; empty for a plan that is not of this sheet.</summary>
+    public string MarkOf(RingPlan ring)
+    {
+        int at = Good.Rings.IndexOf(ring);
+        return at < 0 ? "" : RingMarks[at];
+    }
+
+    /// <summary>The sheet with another plan of its piece; its rings stay who they are.</summary>
+    internal Sheet Planned(Plan plan) => ReferenceEquals(plan, Good) ? this : this with { Good = plan, RingMarks = RingIdentity.Follow(Good.Piece.Rings, RingMarks, plan.Piece.Rings) };
 
     /// <summary>The sheet with other units. Texts that wait get the unit they were typed in, so that none changes its meaning.</summary>
     public Sheet In(UnitChoice units)

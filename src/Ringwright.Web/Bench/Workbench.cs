@@ -97,14 +97,20 @@ public sealed class Workbench(Sheet sheet)
         EndRun();
     }
 
-    /// <summary>Puts another piece on the bench. What was there can be had back by undo.</summary>
+    /// <summary>Puts another piece on the bench, what was measured of the one before not with it. What was there can be had back by undo.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="borrowed">Whether it is an example, which becomes one of the user's pieces when it is first changed.</param>
     /// <exception cref="BadInputException">It cannot be planned; the bench is as it was.</exception>
     public void Put(Piece piece, bool borrowed = false)
     {
         Sheet before = Now;
-        Put(Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk, Borrowed = borrowed });
+        Put(Sheet.Of(piece, before.Good.Shop, before.Units) with { Desk = before.Desk.Without(Stations.FitDesk.DeskPrefix), Borrowed = borrowed });
+    }
+
+    /// <summary>Makes an example one of the user's pieces as it is, because work on it has begun. No step.</summary>
+    public void Own()
+    {
+        if (Now.Borrowed) Look(s => s with { Borrowed = false });
     }
 
     /// <summary>Puts another sheet on the bench, made in the shop in use. What was there can be had back by undo.</summary>

@@ -9,9 +9,9 @@ public sealed partial class BigClock
 {
     private ITimer? _timer;
 
-    /// <summary>Its name on the shop floor.</summary>
+    /// <summary>Its name on the shop floor, for the piece's number there.</summary>
     [Parameter, EditorRequired]
-    public required string Name { get; set; }
+    public required Func<string, string> Name { get; set; }
 
     /// <summary>What it is for.</summary>
     [Parameter, EditorRequired]
@@ -25,7 +25,7 @@ public sealed partial class BigClock
     [Parameter]
     public string Over { get; set; } = "Time is over.";
 
-    private Watch Watch => Floor.Now.WatchOf(Name);
+    private Watch Watch => Floor.Now.WatchOf(Name(Numbers.Of(Sheet)));
 
     private double Seconds => Watch.Seconds(Floor.Clock.GetUtcNow());
 
@@ -44,23 +44,29 @@ public sealed partial class BigClock
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        Floor.Changed -= Redraw;
-        _timer?.Dispose();
-    }
-
-    /// <inheritdoc/>
     protected override void OnInitialized()
     {
-        Floor.Changed += Redraw;
+        base.OnInitialized();
         _timer = Floor.Clock.CreateTimer(_ => Tick(), null, TimeSpan.FromSeconds(0.5), TimeSpan.FromSeconds(0.5));
     }
 
-    private void Tick()
+    /// <inheritdoc/>
+    protected override void Dispose(bool disposing)
     {
-        if (Watch.Since is not null) Redraw();
+        _timer?.Dispose();
+        base.Dispose(disposing);
     }
 
-    private void Redraw() => _ = InvokeAsync(StateHasChanged);
+    private void Press()
+    {
+        string what = $"{Label}: clock {(Watch.Since is null ? "started" : "stopped")}";
+        Floor.Press(Name(Numbers.Own()), what, By);
+    }
+
+    private void Reset() => Floor.Reset(Name(Numbers.Own()), $"{Label}: clock put back to start at {Face}", By);
+
+    private void Tick()
+    {
+        if (Watch.Since is not null) _ = InvokeAsync(StateHasChanged);
+    }
 }

@@ -1,5 +1,9 @@
+using Ringwright.Web.Bench;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Authorization;
+using Ringwright.Core.Planning;
 using Ringwright.Web.Floor;
+using Ringwright.Web.Sharing;
 
 namespace Ringwright.Web.Components;
 
@@ -10,11 +14,40 @@ public abstract class FloorComponent : BenchComponent
     [Inject]
     public required ShopFloor Floor { get; set; }
 
+    /// <summary>Under which number a piece has its work there.</summary>
+    [Inject]
+    public required FloorNumbers Numbers { get; set; }
+
+    /// <summary>Tells at which device the page is looked at.</summary>
+    [Inject]
+    public required AuthenticationStateProvider Visitors { get; set; }
+
+    /// <summary>The device; empty for this machine.</summary>
+    protected string By { get; private set; } = "";
+
+    /// <summary>The work on the ring that is shown.</summary>
+    protected string Job
+    {
+        get
+        {
+            Sheet sheet = Sheet;
+            return Numbers.Job(sheet, sheet.Ring);
+        }
+    }
+
+    /// <summary>The wedges of a ring's plan.</summary>
+    protected ImmutableArray<CutBasis> BasisOf(RingPlan ring) => [.. SawCut.Of(ring, Sheet.Good.Shop).Select(CutBasis.Of)];
+
     /// <summary>Whether a step of the piece on the bench is ticked off.</summary>
-    protected bool IsDone(string step) => Floor.Now.Ticks.Contains(Tick(step));
+    protected bool IsDone(string step) => Floor.Now.Ticks.Contains(FloorNames.Tick(Numbers.Of(Sheet), step));
 
     /// <summary>Ticks a step off, or takes the tick back.</summary>
-    protected void Turn(string step) => Floor.Change(s => s.Turn(Tick(step)));
+    protected void Turn(string step, string words)
+    {
+        string tick = FloorNames.Tick(Numbers.Own(), step);
+        bool done = Floor.Now.Ticks.Contains(tick);
+        Floor.Change(s => Based(s, step).Turn(tick), $"{(done ? "tick taken away" : "ticked off")}: {words}", By);
+    }
 
     /// <inheritdoc/>
     protected override void OnInitialized()
@@ -24,13 +57,24 @@ public abstract class FloorComponent : BenchComponent
     }
 
     /// <inheritdoc/>
+    protected override async Task OnInitializedAsync() => By = (await Visitors.GetAuthenticationStateAsync()).User.DeviceName();
+
+    /// <inheritdoc/>
     protected override void Dispose(bool disposing)
     {
         Floor.Changed -= RedrawLater;
         base.Dispose(disposing);
     }
 
-    private string Tick(string step) => $"{Sheet.Good.Piece.Name} | {step}";
+    // A gluing step is of wedges, and means nothing for others.
+    private FloorState Based(FloorState floor, string step)
+    {
+        Sheet sheet = Sheet;
+        int ring = sheet.RingMarks.ToList().FindIndex(m => step.StartsWith(FloorNames.Gluing(m), StringComparison.Ordinal));
+        if (ring < 0) return floor;
+        string job = Numbers.Job(sheet, sheet.Good.Rings[ring]);
+        return floor.On(job, BasisOf(sheet.Good.Rings[ring]), !floor.HasWork(job));
+    }
 
     private void RedrawLater() => _ = InvokeAsync(StateHasChanged);
 }

@@ -10,7 +10,7 @@ namespace Ringwright.Web.Floor;
 internal static class FloorFile
 {
     private const string Name = "floor.json";
-    private const int Version = 1;
+    private const int Version = 2;
 
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
     {
@@ -57,11 +57,23 @@ internal static class FloorFile
 
     public static string Write(FloorState state) => JsonSerializer.Serialize(new Saved("ringwright/floor", Version, state), Options) + "\n";
 
+    /// <summary>Reads what <see cref="Write"/> wrote, now or in version 1, which kept things by the names of piece and ring: <see cref="FloorNames.Claimed"/>.</summary>
     /// <exception cref="BadInputException">It is no such text.</exception>
     /// <exception cref="JsonException">It is no JSON.</exception>
-    public static FloorState Read(string json) => JsonSerializer.Deserialize<Saved>(json, Options) is { Format: "ringwright/floor", Version: Version } saved
-        ? saved.Floor
+    public static FloorState Read(string json) => JsonSerializer.Deserialize<Saved>(json, Options) is { Format: "ringwright/floor", Version: >= 1 and <= Version } saved
+        ? InOrder(saved.Floor)
         : throw new BadInputException("floor", "it is of another format or a newer version", "the file of this Ringwright is needed");
+
+    // Read from a file, names would be compared as the language does.
+    private static FloorState InOrder(FloorState read) => read with
+    {
+        Marks = read.Marks.WithComparers(StringComparer.Ordinal),
+        Watches = read.Watches.WithComparers(StringComparer.Ordinal),
+        Counts = read.Counts.WithComparers(StringComparer.Ordinal),
+        Bases = read.Bases.WithComparers(StringComparer.Ordinal),
+        Ticks = read.Ticks.WithComparer(StringComparer.Ordinal),
+        Steps = read.Steps.IsDefault ? [] : read.Steps,
+    };
 
     private sealed record Saved(string Format, int Version, FloorState Floor);
 }

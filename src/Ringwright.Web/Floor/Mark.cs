@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Ringwright.Web.Floor;
 
 /// <summary>What was marked at the saw.</summary>
@@ -18,8 +20,11 @@ public enum MarkKind
     /// <summary>An earlier mark was taken back.</summary>
     Undone,
 
-    /// <summary>All before was added to the record.</summary>
+    /// <summary>Cuts were added to the record.</summary>
     Recorded,
+
+    /// <summary>The wedges counted before are of an earlier plan: counting begins anew.</summary>
+    Cleared,
 }
 
 /// <summary>
@@ -31,4 +36,13 @@ public enum MarkKind
 /// <param name="Kind">What was marked.</param>
 /// <param name="At">When, milliseconds since 1970 by the clock of the one who tapped.</param>
 /// <param name="Of">The mark that is taken back.</param>
-public sealed record Mark(string Id, string Cut, MarkKind Kind, long At, string? Of = null);
+public sealed record Mark(string Id, string Cut, MarkKind Kind, long At, string? Of = null)
+{
+    /// <summary>Cuts that were added to the record; null in marks of an earlier version, which meant all before.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? Cuts { get; init; }
+
+    /// <summary>Of these lost.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? Lost { get; init; }
+}

@@ -36,38 +36,96 @@ public sealed class ShopFloor
     public string? Trouble { get; private set; }
 
     /// <summary>Makes a change and saves it.</summary>
-    public void Change(Func<FloorState, FloorState> change)
+    /// <param name="change">The change.</param>
+    /// <param name="what">What is done, for the list of what can be taken back; null for what no one did.</param>
+    /// <param name="by">The device that does it; empty for this machine.</param>
+    public void Change(Func<FloorState, FloorState> change, string? what = null, string by = "") => Change(change, what, by, null);
+
+    /// <summary>Marks a cut of a ring.</summary>
+    /// <param name="job">Piece and ring: <see cref="FloorNames.Job"/>.</param>
+    /// <param name="cut">Which wedges.</param>
+    /// <param name="kind">What is marked.</param>
+    /// <param name="what">The same in words.</param>
+    /// <param name="of">The mark that is taken back.</param>
+    /// <param name="basis">The wedges of the ring's plan.</param>
+    /// <param name="by">The device that does it.</param>
+    public void Mark(string job, string cut, MarkKind kind, string what, string? of = null, IEnumerable<CutBasis>? basis = null, string by = "") =>
+        Change(s => s.Mark(job, cut, kind, Clock.GetUtcNow(), of, basis), what, by);
+
+    /// <summary>Starts a clock, or stops it.</summary>
+    public void Press(string watch, string what, string by = "") => Change(s => s with { Watches = s.Watches.SetItem(watch, s.WatchOf(watch).Pressed(Clock.GetUtcNow())) }, what, by);
+
+    /// <summary>Puts a clock back to nothing.</summary>
+    public void Reset(string watch, string what, string by = "") => Change(s => s with { Watches = s.Watches.Remove(watch) }, what, by);
+
+    /// <summary>Takes a step back, or does it again when it is taken back; what others did since stays.</summary>
+    /// <param name="number">The step's number.</param>
+    /// <returns>Null when it is done; else a sentence that says why not.</returns>
+    public string? Return(long number)
     {
-        ArgumentNullException.ThrowIfNull(change);
+        string? problem = null;
         lock (_lock)
         {
             FloorState before = Now;
-            Now = change(before);
-            if (!ReferenceEquals(before, Now)) Save();
+            FloorStep? step = before.Steps.FirstOrDefault(s => s.Number == number);
+            if (step is null) return "This step is too long ago to be taken back.";
+            if (step.Run is long run) problem = InRecord(record => Turn(record, run, step.IsBack));
+            if (problem is null)
+            {
+                FloorState after = step.Before.Apply(before, Clock.GetUtcNow());
+                FloorStep turned = step with { IsBack = !step.IsBack, Before = FloorReturn.From(after, before) };
+                Now = after with { Steps = after.Steps.Replace(step, turned) };
+                Save();
+            }
+        }
+
+        Changed?.Invoke();
+        return problem;
+    }
+
+    /// <summary>Adds a run to the record that learning works from.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="what">What is done, for the list of what can be taken back.</param>
+    /// <param name="by">The device that does it.</param>
+    /// <param name="change">What else changes with it, such as a count that begins anew.</param>
+    /// <returns>Null when it is there; else a sentence that says why not.</returns>
+    public string? Record(LoggedRun run, string what, string by = "", Func<FloorState, FloorState>? change = null)
+    {
+        if (_folder is null) return "The record cannot be written: nothing is saved in this window.";
+        long added = 0;
+        string? problem = InRecord(record => added = record.Add(run));
+        if (problem is null) Change(change ?? (s => s), what, by, added);
+        return problem;
+    }
+
+    private static void Turn(RunRecord record, long run, bool back)
+    {
+        if (back) record.PutBack(run);
+        else record.Remove(run);
+    }
+
+    private void Change(Func<FloorState, FloorState> change, string? what, string by, long? run)
+    {
+        lock (_lock)
+        {
+            FloorState before = Now, after = change(before);
+            if (ReferenceEquals(before, after) && run is null) return;
+            FloorReturn back = FloorReturn.From(after, before);
+            bool isStep = what is not null && (run is not null || !back.IsEmpty);
+            Now = !isStep ? after : after with { Steps = [.. after.Steps.TakeLast(FloorState.MostSteps - 1), new(1 + after.Steps.Select(s => s.Number).DefaultIfEmpty(0).Max(), Clock.GetUtcNow(), by, what!, back) { Run = run }] };
+            Save();
         }
 
         Changed?.Invoke();
     }
 
-    /// <summary>Marks a cut of a ring.</summary>
-    public void Mark(string piece, string ring, string cut, MarkKind kind, string? of = null) =>
-        Change(s => s.Add(piece, ring, [new(Guid.NewGuid().ToString("N"), cut, kind, Clock.GetUtcNow().ToUnixTimeMilliseconds(), of)]));
-
-    /// <summary>Starts a clock, or stops it.</summary>
-    public void Press(string watch) => Change(s => s with { Watches = s.Watches.SetItem(watch, s.WatchOf(watch).Pressed(Clock.GetUtcNow())) });
-
-    /// <summary>Puts a clock back to nothing.</summary>
-    public void Reset(string watch) => Change(s => s with { Watches = s.Watches.Remove(watch) });
-
-    /// <summary>Adds a run to the record that learning works from.</summary>
-    /// <returns>Null when it is there; else a sentence that says why not.</returns>
-    public string? Record(LoggedRun run)
+    private string? InRecord(Action<RunRecord> work)
     {
         if (_folder is null) return "The record cannot be written: nothing is saved in this window.";
         try
         {
             using var store = DataStore.Open(_folder, Clock);
-            store.Record.Add(run);
+            work(store.Record);
             return null;
         }
         catch (Exception e) when (e is StoreException or Core.BadInputException)

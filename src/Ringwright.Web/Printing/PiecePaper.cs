@@ -6,24 +6,25 @@ using Ringwright.Paper.Output;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Templates;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Floor;
 
 namespace Ringwright.Web.Printing;
 
 /// <summary>The papers of the piece on the bench.</summary>
 internal static class PiecePaper
 {
-    /// <summary>The job packet as PDF.</summary>
-    public static byte[] JobPacket(Sheet sheet, PrintQuery query, DateOnly date) => Written(pdf => JobSheet.WritePdf(sheet.Good, query.Options(sheet, date), pdf));
+    /// <summary>The job packet as PDF; its gluing in the order that was found, or in a quick one.</summary>
+    public static byte[] JobPacket(Sheet sheet, PrintQuery query, DateOnly date, GlueSchedule? order) => Written(pdf => JobSheet.WritePdf(sheet.Good, query.Options(sheet, date, order), pdf));
 
     /// <summary>The templates as pages of one PDF.</summary>
     public static byte[] Templates(Sheet sheet, PrintQuery query, DateOnly date) =>
         Written(pdf => TemplateSheets.WritePdf(sheet.Good, PieceFiles.TemplatesOf(sheet, query), query.Options(sheet, date), pdf));
 
-    /// <summary>The stickers as PDF; their codes lead to <paramref name="link"/>.</summary>
-    public static byte[] Stickers(Sheet sheet, PrintQuery query, DateOnly date, Uri? link)
+    /// <summary>The stickers as PDF; their codes lead to <paramref name="link"/>, to the page at the saw of piece and ring.</summary>
+    public static byte[] Stickers(Sheet sheet, PrintQuery query, DateOnly date, Uri? link, string piece)
     {
         PacketOptions options = query.Options(sheet, date);
-        IReadOnlyList<Paper.Drawings.Drawing> pages = LabelSheets.Pages(Label.Of(sheet.Good, sheet.Style, link), query.Stickers(sheet), options.Paper, query.Skip ?? 0, query.Outlines ?? false, options.Correction);
+        IReadOnlyList<Paper.Drawings.Drawing> pages = LabelSheets.Pages(Label.Of(sheet.Good, sheet.Style, link, ring => FloorEndpoints.Page(piece, sheet.MarkOf(ring))), query.Stickers(sheet), options.Paper, query.Skip ?? 0, query.Outlines ?? false, options.Correction);
         return Written(pdf => PdfWriter.Write(pages, new($"{sheet.Good.Piece.Name}: labels", "stickers", date), pdf));
     }
 

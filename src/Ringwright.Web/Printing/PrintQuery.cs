@@ -3,11 +3,12 @@ using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Labels;
 using Ringwright.Paper.Sheets;
+using Ringwright.Paper.Templates;
 using Sheet = Ringwright.Web.Bench.Sheet;
 
 namespace Ringwright.Web.Printing;
 
-/// <summary>How something is to be printed, as it stands in an address and on the desk. What is empty is as usual.</summary>
+/// <summary>How something is to be printed, as it stands in an address and among the choices that are kept. What is empty is as usual.</summary>
 /// <param name="Paper">Paper: <c>a4</c> or <c>letter</c>.</param>
 /// <param name="Duplex">Whether both sides are printed.</param>
 /// <param name="Sheets">Which sheets of the packet, separated by commas.</param>
@@ -21,15 +22,11 @@ namespace Ringwright.Web.Printing;
 /// <param name="Kinds">Which templates, separated by commas.</param>
 internal sealed record PrintQuery(string? Paper, bool? Duplex, string? Sheets, string? Correction, string? Ring, string? Grid, string? Margins, string? Gaps, int? Skip, bool? Outlines, string? Kinds)
 {
-    /// <summary>What the desk's texts for printing are called.</summary>
-    public const string DeskPrefix = "print.";
-
-    /// <summary>What is remembered on the desk.</summary>
-    public static PrintQuery On(Sheet sheet)
+    /// <summary>What is chosen, by name; the ring is of a piece and is not among it.</summary>
+    public static PrintQuery Of(IReadOnlyDictionary<string, string> chosen)
     {
-        string? Text(string name) => sheet.Desk[DeskPrefix + name] is { Length: > 0 } text ? text.Trim() : null;
-        return new(Text("paper"), Text("duplex") is null ? null : true, Text("sheets"), Text("correction"), sheet.Good.Rings.Any(r => r.Ring.Name == Text("ring")) ? Text("ring") : null,
-            Text("grid"), Text("margins"), Text("gaps"), TypedSkip(Text("skip")), Text("outlines") is null ? null : true, Text("kinds"));
+        string? Text(string name) => chosen.GetValueOrDefault(name) is string text && !string.IsNullOrWhiteSpace(text) ? text.Trim() : null;
+        return new(Text("paper"), Text("duplex") is null ? null : true, Text("sheets"), Text("correction"), null, Text("grid"), Text("margins"), Text("gaps"), TypedSkip(Text("skip")), Text("outlines") is null ? null : true, Text("kinds"));
     }
 
     /// <summary>An address with what an answer there depends on.</summary>
@@ -49,6 +46,7 @@ internal sealed record PrintQuery(string? Paper, bool? Duplex, string? Sheets, s
         try
         {
             Options(sheet, default);
+            if (Kinds is not null) Template.Read(Kinds);
             Stickers(sheet).On(PaperFor(sheet));
             return Skip == Unreadable ? throw new BadInputException("used stickers", "it is no number", "such as 4 is needed, or nothing") : null;
         }
@@ -59,9 +57,13 @@ internal sealed record PrintQuery(string? Paper, bool? Duplex, string? Sheets, s
     }
 
     /// <summary>As options of a packet.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="date">Printed on each page.</param>
+    /// <param name="order">When to glue what; a quick order when absent.</param>
     /// <exception cref="BadInputException">A value cannot be used.</exception>
-    public PacketOptions Options(Sheet sheet, DateOnly date) => new(sheet.Style, PaperFor(sheet), date)
+    public PacketOptions Options(Sheet sheet, DateOnly date, GlueSchedule? order = null) => new(sheet.Style, PaperFor(sheet), date)
     {
+        Schedule = order,
         Duplex = Duplex ?? false,
         Sheets = string.IsNullOrEmpty(Sheets) ? null : PacketOptions.ReadSheets(Sheets),
         Correction = PrintCorrection.Read(Correction, "correction"),

@@ -5,6 +5,7 @@ using Ringwright.Core;
 using Ringwright.Core.Documents;
 using Ringwright.Core.Pieces;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Stations;
 
 namespace Ringwright.Web.Saving;
 
@@ -31,6 +32,7 @@ internal static class DraftJson
             Selected = [.. sheet.Selected],
             Texts = sheet.Texts,
             Desk = sheet.Desk.All,
+            RingMarks = sheet.RingMarks,
         }, Options) + "\n";
 
     /// <summary>Reads what <see cref="Write"/> wrote, now or in version 1, whose texts were those of its piece.</summary>
@@ -43,11 +45,26 @@ internal static class DraftJson
         Piece piece = DocumentJson.ReadPiece(saved.Piece);
         var sheet = Sheet.Of(piece, DocumentJson.ReadShop(saved.Shop), saved.Units);
         ImmutableSortedSet<int> selected = [.. (saved.Selected.IsDefault ? [] : saved.Selected).Where(i => i >= 0 && i < piece.Rings.Length)];
+        if (!saved.RingMarks.IsDefault && saved.RingMarks.Length == piece.Rings.Length && saved.RingMarks.Distinct().Count() == piece.Rings.Length && !saved.RingMarks.Any(string.IsNullOrEmpty))
+            sheet = sheet with { RingMarks = saved.RingMarks };
         return sheet.Waiting(saved.Texts ?? sheet.Texts) with
         {
             Selected = selected.IsEmpty ? sheet.Selected : selected,
-            Desk = saved.Desk is null ? DeskTexts.Empty : new(saved.Desk),
+            Desk = saved.Desk is null ? DeskTexts.Empty : ByMarks(new(saved.Desk.WithComparers(StringComparer.Ordinal)), sheet),
         };
+    }
+
+    // What was measured once hung on the names of piece and ring.
+    private static DeskTexts ByMarks(DeskTexts desk, Sheet sheet)
+    {
+        foreach ((Ring ring, string mark) in sheet.Good.Piece.Rings.Zip(sheet.RingMarks))
+        {
+            string end = $".{sheet.Good.Piece.Name}.{ring.Name}";
+            foreach ((string name, string text) in desk.All.Where(t => t.Key.StartsWith(FitDesk.DeskPrefix, StringComparison.Ordinal) && t.Key.EndsWith(end, StringComparison.Ordinal)))
+                desk = desk.With(name, "").With(FitDesk.NameOf(name[FitDesk.DeskPrefix.Length..^end.Length], mark), text);
+        }
+
+        return desk;
     }
 
     private static Saved Parse(string json)
@@ -71,5 +88,7 @@ internal static class DraftJson
         public ImmutableSortedDictionary<string, string>? Texts { get; init; }
 
         public ImmutableSortedDictionary<string, string>? Desk { get; init; }
+
+        public ImmutableArray<string> RingMarks { get; init; }
     }
 }

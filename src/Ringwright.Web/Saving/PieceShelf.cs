@@ -14,6 +14,7 @@ namespace Ringwright.Web.Saving;
 public sealed class PieceShelf : IDisposable
 {
     private const string BenchSetting = "bench.piece";
+    private const int MostVersionsBack = 8;
     private readonly Lock _lock = new();
     private readonly string _path;
     private readonly Dictionary<Guid, long> _entries = [];
@@ -35,6 +36,9 @@ public sealed class PieceShelf : IDisposable
 
     /// <summary>The shops; null while it is not open.</summary>
     public ShopShelf? Shops => _store?.Shops;
+
+    /// <summary>Small settings; null while it is not open.</summary>
+    public Settings? Settings => _store?.Settings;
 
     /// <summary>Makes the folder, keeps other apps out of it and opens the data. Answers with a sentence when that cannot be.</summary>
     public string? Claim()
@@ -149,7 +153,7 @@ public sealed class PieceShelf : IDisposable
 
     private Sheet Put(long id, PieceState state, Shop shop)
     {
-        Sheet sheet = state.Draft is string draft ? DraftJson.Read(draft) : Sheet.Of(state.Piece, shop);
+        Sheet sheet = state.Draft is string draft ? DraftJson.Read(draft) : WithMarks(id, Sheet.Of(state.Piece, shop));
         if (DocumentJson.Write(sheet.Good.Shop) != DocumentJson.Write(shop)) sheet = sheet.With(new(sheet.Good.Piece, shop));
         lock (_lock)
         {
@@ -157,6 +161,19 @@ public sealed class PieceShelf : IDisposable
             _entries[token] = id;
             return sheet with { Token = token };
         }
+    }
+
+    // Renamed in the list or saved from the shell, a piece has no draft; the version before still knows which ring is which.
+    private Sheet WithMarks(long id, Sheet sheet)
+    {
+        foreach (PieceVersion version in _store!.History.List(id).Take(MostVersionsBack))
+        {
+            if (_store.History.Read(id, version.Id).Draft is not string draft) continue;
+            Sheet known = DraftJson.Read(draft);
+            return sheet with { RingMarks = RingIdentity.Follow(known.Good.Piece.Rings, known.RingMarks, sheet.Good.Piece.Rings) };
+        }
+
+        return sheet;
     }
 
     // A step back may lead to a shop that was in use before; it is then in use again.

@@ -13,9 +13,13 @@ internal static class Visitor
 
     // A claim and no more: an identity that counts as authenticated would need a name of its own for form tokens.
     private static readonly Claim OwnMachine = new("ringwright/at", "own machine");
+    private const string DeviceClaim = "ringwright/device";
 
     /// <summary>Whether a user sits at the machine that the app runs on.</summary>
     public static bool IsOwn(this ClaimsPrincipal user) => user.HasClaim(OwnMachine.Type, OwnMachine.Value);
+
+    /// <summary>What the device is called at which a user sits; empty at this machine.</summary>
+    public static string DeviceName(this ClaimsPrincipal user) => user.FindFirst(DeviceClaim)?.Value ?? "";
 
     /// <summary>Whether a request came over the own machine's listener, from the own machine.</summary>
     public static bool IsOwn(this ConnectionInfo connection) =>
@@ -31,7 +35,12 @@ internal static class Visitor
         app.Use((context, next) =>
         {
             if (context.Connection.IsOwn()) context.User = new(new ClaimsIdentity([OwnMachine]));
-            else if (sharing.Recognise(context.Request.Cookies[Cookie]) is { } device) context.Features.Set(device);
+            else if (sharing.Recognise(context.Request.Cookies[Cookie]) is { } device)
+            {
+                context.Features.Set(device);
+                context.User = new(new ClaimsIdentity([new(DeviceClaim, device.Name)]));
+            }
+
             return next(context);
         });
     }

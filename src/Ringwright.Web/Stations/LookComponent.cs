@@ -21,7 +21,7 @@ public abstract class LookComponent : FloorComponent
     protected CutTally TallyOf(SawCut cut)
     {
         ArgumentNullException.ThrowIfNull(cut);
-        return CutTally.Of(Floor.Now.MarksOf(Sheet.Good.Piece.Name, Sheet.Ring.Ring.Name), cut.Key);
+        return CutTally.Of(Floor.Now.MarksOf(Job), cut.Key);
     }
 
     /// <inheritdoc/>

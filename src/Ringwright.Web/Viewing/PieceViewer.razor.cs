@@ -11,9 +11,6 @@ public sealed partial class PieceViewer : IAsyncDisposable
 {
     private const string NotLoaded = "The picture in three dimensions did not load, so these are the flat pictures.";
 
-    // Edits come in runs; the picture follows when the fingers rest.
-    private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(120);
-
     private static readonly (ViewerView, string)[] Views =
     [
         (ViewerView.Whole, "Whole"), (ViewerView.CutOpen, "Cut open"), (ViewerView.PulledApart, "Pulled apart"), (ViewerView.OneRing, "One ring"), (ViewerView.GlueJoints, "Glue joints"),
@@ -24,12 +21,11 @@ public sealed partial class PieceViewer : IAsyncDisposable
     private ElementReference _root;
     private DotNetObjectReference<PieceViewer>? _self;
     private IJSObjectReference? _view;
-    private CancellationTokenSource _resting = new();
     private ViewedPlan _viewed = null!;
     private WoodKey _woods = null!;
     private PickedSegment? _picked;
     private MeasureStyle? _style;
-    private bool _flatOnly;
+    private bool _flatOnly, _showing, _changed;
 
     /// <summary>The plan whose piece is shown.</summary>
     [Parameter, EditorRequired]
@@ -77,40 +73,20 @@ public sealed partial class PieceViewer : IAsyncDisposable
         _style = Style;
         _viewed = Store.Publish(Plan);
         _woods = WoodKey.Of(Plan);
-        if (_view is not null) _ = ShowWhenRested(_view);
+        _changed = true;
     }
 
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (!firstRender) return;
-        try
-        {
-            await using IJSObjectReference module = await Js.InvokeAsync<IJSObjectReference>("import", "/" + Assets["js/dist/viewer.js"]);
-            _self = DotNetObjectReference.Create(this);
-            _view = await module.InvokeAsync<IJSObjectReference>("open", _root, _self);
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page was left meanwhile.
-            return;
-        }
-        catch (Exception e) when (e is JSException or OperationCanceledException)
-        {
-            // The bundle could not be had, or not in time; the rest of the page goes on without it.
-            _flatOnly = true;
-            StateHasChanged();
-            return;
-        }
-
-        await Show(_view);
+        if (firstRender) await Open();
+        // Not before the page is drawn: the flat pictures' addresses are in it.
+        if (_view is not null && _changed) await ShowNewest(_view);
     }
 
     /// <summary>Lets the browser's part go.</summary>
     public async ValueTask DisposeAsync()
     {
-        await _resting.CancelAsync();
-        _resting.Dispose();
         _self?.Dispose();
         if (_view is null) return;
         try
@@ -124,19 +100,46 @@ public sealed partial class PieceViewer : IAsyncDisposable
         }
     }
 
-    private async Task ShowWhenRested(IJSObjectReference view)
+    private async Task Open()
     {
-        await _resting.CancelAsync();
-        _resting.Dispose();
-        _resting = new();
         try
         {
-            await Task.Delay(Rest, _resting.Token);
-            await Show(view);
+            await using IJSObjectReference module = await Js.InvokeAsync<IJSObjectReference>("import", "/" + Assets["js/dist/viewer.js"]);
+            _self = DotNetObjectReference.Create(this);
+            _view = await module.InvokeAsync<IJSObjectReference>("open", _root, _self);
         }
-        catch (Exception e) when (e is OperationCanceledException or JSDisconnectedException)
+        catch (JSDisconnectedException)
         {
-            // A newer edit came, or the page was left.
+            // The page was left meanwhile.
+        }
+        catch (Exception e) when (e is JSException or OperationCanceledException)
+        {
+            // The bundle could not be had, or not in time; the rest of the page goes on without it.
+            _flatOnly = true;
+            StateHasChanged();
+        }
+    }
+
+    // The first edit is shown at once. Edits come in runs: while one is being shown the next wait, and the newest of them follows.
+    private async Task ShowNewest(IJSObjectReference view)
+    {
+        if (_showing) return;
+        _showing = true;
+        try
+        {
+            while (_changed)
+            {
+                _changed = false;
+                await Show(view);
+            }
+        }
+        catch (Exception e) when (e is OperationCanceledException or ObjectDisposedException or JSException or JSDisconnectedException)
+        {
+            // The page was left, or the browser is too busy to answer; the next edit asks again.
+        }
+        finally
+        {
+            _showing = false;
         }
     }
 

@@ -6,8 +6,8 @@ namespace Ringwright.Web.Viewing;
 /// <summary>One version of a plan, and its meshes, made when first asked for.</summary>
 internal sealed class ViewedPlan
 {
-    // Below this a fine mesh is there before the eye has moved.
-    private const int Big = 3000;
+    // Segments; below this a fine mesh is there before the eye has moved.
+    private const int Big = 1000;
 
     private readonly Lazy<byte[]> _coarse, _fine;
 

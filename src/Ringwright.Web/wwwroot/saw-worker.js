@@ -5,14 +5,19 @@ const SHELF = "ringwright-saw-1";
 self.addEventListener("install", () => self.skipWaiting());
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
 
+// A network that hangs is taken for one that is gone, where there is something kept.
+const PATIENCE = 5000;
+const late = () => new Promise((_, fail) => setTimeout(() => fail(new Error("The bench does not answer.")), PATIENCE));
+
 const answer = async (request) => {
   const shelf = await caches.open(SHELF);
+  const kept = await shelf.match(request.url);
   try {
-    const fresh = await fetch(request);
+    const coming = fetch(request);
+    const fresh = await (kept ? Promise.race([coming, late()]) : coming);
     if (fresh.ok) await shelf.put(request.url, fresh.clone());
-    return fresh;
+    return kept && fresh.status >= 500 ? kept : fresh;
   } catch (problem) {
-    const kept = await shelf.match(request.url);
     if (kept) return kept;
     throw problem;
   }

@@ -111,7 +111,7 @@ public sealed class BowlTests(BrowserFixture fixture, RunningApp shared) : IClas
     [Fact]
     public async Task Every_kind_of_piece_begins_with_an_outline_to_edit()
     {
-        await using OpenPage open = await OpenPage.Open(fixture, shared.Address);
+        await using OpenPage open = await OpenPage.In(fixture, shared, "/shape");
         foreach (string kind in (string[])["Bowl", "Vase", "Platter", "Box", "Spindle", "Pen barrel"])
         {
             await open.Page.Locator(".masthead").GetByRole(AriaRole.Link, new() { Name = "Pieces" }).ClickAsync();
@@ -153,7 +153,7 @@ public sealed class BowlTests(BrowserFixture fixture, RunningApp shared) : IClas
     {
         app ??= shared;
         app.Put(example);
-        return OpenPage.Open(fixture, app.Address, "/shape");
+        return OpenPage.In(fixture, app, "/shape");
     }
 
     // Black on the left, white on the right.

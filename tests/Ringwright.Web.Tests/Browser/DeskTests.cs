@@ -38,7 +38,7 @@ public sealed class DeskTests(BrowserFixture fixture, RunningApp app) : IClassFi
     public async Task Shops_are_named_added_chosen_and_undo_goes_back_to_the_one_before()
     {
         await using OpenPage open = await Start("/shops");
-        ILocator name = open.Page.Locator("#shop-name");
+        ILocator name = open.Page.Locator("#field-shop-name");
         await name.FillAsync("Cellar");
         await open.Button("Another shop like this one").ClickAsync();
         await Expect(name).ToHaveValueAsync("Cellar 2");
@@ -58,7 +58,7 @@ public sealed class DeskTests(BrowserFixture fixture, RunningApp app) : IClassFi
     private Task<OpenPage> Start(string path)
     {
         app.Put();
-        return OpenPage.Open(fixture, app.Address, path);
+        return OpenPage.In(fixture, app, path);
     }
 
     private static async Task Board(OpenPage open, string label, string wood, string length)

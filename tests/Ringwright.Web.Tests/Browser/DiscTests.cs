@@ -162,7 +162,7 @@ public class DiscTests(BrowserFixture fixture, RunningApp app) : IClassFixture<R
     private Task<OpenPage> Start(string path = "/shape")
     {
         app.Put();
-        return OpenPage.Open(fixture, app.Address, path);
+        return OpenPage.In(fixture, app, path);
     }
 
     private static Task<bool> IsFocused(ILocator locator) => locator.EvaluateAsync<bool>("e => e === document.activeElement");

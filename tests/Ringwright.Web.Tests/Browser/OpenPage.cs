@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Ringwright.Web.Tests.Browser;
 
-/// <summary>The app's page in a window of its own. Closing it fails the test when the console showed an error.</summary>
+/// <summary>The app's page in a window. Letting it go fails the test when the console showed an error.</summary>
 internal sealed class OpenPage : IAsyncDisposable
 {
     // A browser without a graphics card reads what WebGL draws back into its page, and says so.
@@ -15,6 +15,7 @@ internal sealed class OpenPage : IAsyncDisposable
     private readonly IBrowserContext _context;
     private readonly Uri _address;
     private readonly List<string> _errors = [];
+    private bool _kept;
 
     private OpenPage(IBrowserContext context, IPage page, Uri address)
     {
@@ -62,14 +63,36 @@ internal sealed class OpenPage : IAsyncDisposable
         return open;
     }
 
+    /// <summary>
+    /// Opens a page in the window that the tests of one app share: what it loaded and compiled is there already. For tests that
+    /// leave nothing behind in the browser.
+    /// </summary>
+    public static async Task<OpenPage> In(BrowserFixture fixture, RunningApp app, string path, int width = 1440, int height = 900, bool solid = false, bool live = true)
+    {
+        if (!app.Windows.TryGetValue(solid, out OpenPage? open))
+        {
+            open = await Open(fixture, app.Address, path, width, height, solid: solid, live: live);
+            open._kept = true;
+            app.Windows.Add(solid, open);
+            return open;
+        }
+
+        open.ErrorsExpected = false;
+        open._errors.Clear();
+        await open.Page.SetViewportSizeAsync(width, height);
+        await open.Page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
+        await open.At(path, live);
+        return open;
+    }
+
     /// <summary>Waits until the page answers.</summary>
     public Task Live() => Page.Locator(".page:not([inert])").WaitForAsync();
 
     /// <summary>Goes to a page of the app by its address, such as <c>/timber</c>.</summary>
-    public async Task At(string path)
+    public async Task At(string path, bool live = true)
     {
         await Page.GotoAsync(new Uri(_address, path).ToString());
-        await Live();
+        if (live) await Live();
     }
 
     /// <summary>Goes to a station by its row.</summary>
@@ -85,12 +108,15 @@ internal sealed class OpenPage : IAsyncDisposable
     /// <summary>The large value under a title.</summary>
     public ILocator Key(string title) => Page.Locator(".key", new() { Has = Page.GetByRole(AriaRole.Heading, new() { NameRegex = new("^" + title) }) }).Locator(".key-value");
 
+    /// <summary>Waits for an address that the page itself goes to.</summary>
+    public Task IsAt(string path) => Assertions.Expect(Page).ToHaveURLAsync(new Uri(_address, path).ToString());
+
     /// <summary>Puts an example on the bench, in millimetres, and shows its shape.</summary>
     public async Task StartOver(string example = "Two-wood disc")
     {
         await At("/pieces");
         await Page.Locator(".example", new() { Has = Page.GetByText(example, new() { Exact = true }) }).ClickAsync();
-        await Page.WaitForURLAsync("**/shape");
+        await IsAt("/shape");
         await Page.GetByRole(AriaRole.Radio, new() { Name = "mm", Exact = true }).CheckAsync();
         await Assertions.Expect(Field("name").First).ToHaveValueAsync(example);
     }
@@ -148,9 +174,12 @@ internal sealed class OpenPage : IAsyncDisposable
         Assert.Fail($"Tab does not come to {element}.");
     }
 
+    /// <summary>Closes a window that was shared.</summary>
+    public Task Close() => _context.CloseAsync();
+
     public async ValueTask DisposeAsync()
     {
-        await _context.CloseAsync();
+        if (!_kept) await _context.CloseAsync();
         if (!ErrorsExpected) Assert.True(_errors.Count == 0, string.Join('\n', _errors));
     }
 }

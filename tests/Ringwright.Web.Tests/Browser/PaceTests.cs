@@ -14,7 +14,10 @@ public sealed class PaceTests(BrowserFixture fixture, RunningApp app) : IClassFi
     {
         app.Service<Workbench>().Put(Tower);
         await using OpenPage open = await OpenPage.Open(fixture, app.Address, "/shape/rings");
-        foreach ((string view, string picture) in new[] { ("Side", ".view-side svg"), ("Ring", ".view-plan svg"), ("Laid flat", ".view-flat svg") })
+        foreach ((string view, string picture, string field, string text) in new[]
+        {
+            ("Side", ".view-side svg", "thickness", "6 mm"), ("Ring", ".view-plan svg[role=group]", "segments", "30"), ("Laid flat", ".view-flat svg", "segments", "24"),
+        })
         {
             await open.View(view);
             await Expect(open.Page.Locator(picture)).ToBeVisibleAsync();
@@ -29,10 +32,8 @@ public sealed class PaceTests(BrowserFixture fixture, RunningApp app) : IClassFi
                   ready();
                 })
                 """, picture);
-            await open.Field("thickness").FillAsync(view == "Side" ? "6 mm" : "5 mm");
-            if (view == "Ring") await open.Field("segments").FillAsync("30");
-            if (view == "Laid flat") await open.Field("segments").FillAsync("24");
-            await open.Page.WaitForFunctionAsync("window.redrawn !== null");
+            await open.Field(field).FillAsync(text);
+            await open.Page.WaitForFunctionAsync("() => window.redrawn !== null");
             double after = await open.Page.EvaluateAsync<double>("window.redrawn");
             Assert.True(after > 0);
             TestContext.Current.TestOutputHelper!.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{view}: the edit shows after {after:0} ms"));

@@ -62,9 +62,9 @@ public sealed class SharingTests(BrowserFixture fixture)
         await open.Live();
         await Expect(open.Page.GetByLabel("Both sides")).ToBeCheckedAsync();
         await open.Page.Locator("summary", new() { HasText = "My printer" }).ClickAsync();
-        await open.Page.Locator("#desk-print-correction").FillAsync("1.2,1");
+        await open.Page.Locator("#print-correction").FillAsync("1.2,1");
         await Expect(open.Page.Locator("#print-problem")).ToContainTextAsync("more than 5 % from 1");
-        await open.Page.Locator("#desk-print-correction").FillAsync("99.7 mm,100 mm");
+        await open.Page.Locator("#print-correction").FillAsync("99.7 mm,100 mm");
         await Expect(open.Page.Locator("#print-problem")).ToHaveCountAsync(0);
         foreach (ILocator link in await open.Page.Locator(".station a[href^='/pieces']").AllAsync())
         {

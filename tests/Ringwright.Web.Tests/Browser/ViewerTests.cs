@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -160,7 +159,7 @@ public class ViewerTests(BrowserFixture fixture, RunningApp app) : IClassFixture
             await open.Page.SetViewportSizeAsync(width, 900);
             await open.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
             Assert.True(await open.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width);
-            Assert.Empty((await open.Page.Locator(".viewer").RunAxe()).Violations.Where(v => v.Impact is "serious" or "critical").Select(v => v.Id));
+            Assert.Empty(await Axe.Serious(open.Page, ".viewer"));
         }
     }
 
@@ -177,7 +176,7 @@ public class ViewerTests(BrowserFixture fixture, RunningApp app) : IClassFixture
     private Task<OpenPage> Bowl(int width, int height, string path = "/shape", bool solid = true, Func<OpenPage, Task>? before = null)
     {
         app.Put("Bowl with a band");
-        return OpenPage.Open(fixture, app.Address, path, width, height, solid: solid, before: before);
+        return before is null ? OpenPage.In(fixture, app, path, width, height, solid) : OpenPage.Open(fixture, app.Address, path, width, height, solid: solid, before: before);
     }
 
     private async Task<OpenPage> Start(string path = "/shape")

@@ -11,7 +11,7 @@ public class CutTallyTests
     public void Wedges_fall_are_lost_and_found_bad()
     {
         CutTally tally = CutTally.Of(Marks(MarkKind.Sawn, MarkKind.Sawn, MarkKind.Lost, MarkKind.Bad), Cut);
-        Assert.Equal((1, 2, 3, 3), (tally.Good, tally.Lost, tally.Cuts, tally.InBoard));
+        Assert.Equal((1, 2, 3, 3), (tally.Good, tally.Lost, tally.Sawn, tally.InBoard));
         Assert.Equal(0, tally.SparesLeft(12, 14));
         Assert.Equal(1, tally.SparesLeft(12, 15));
     }
@@ -45,6 +45,31 @@ public class CutTallyTests
     {
         Assert.Equal(CutTally.None, CutTally.Of(Marks(MarkKind.Sawn), "1/walnut"));
         Assert.Equal(CutTally.None, CutTally.Of(Marks(MarkKind.Bad), Cut));
+    }
+
+    [Fact]
+    public void What_is_taken_back_can_be_done_again()
+    {
+        Mark[] marks = [.. Marks(MarkKind.Sawn, MarkKind.Sawn), new("u", Cut, MarkKind.Undone, 50, "m1"), new("again", Cut, MarkKind.Undone, 5, "u")];
+        Assert.Equal(2, CutTally.Of(marks, Cut).Good);
+        // Two that take each other back, which nobody makes, take nothing else with them.
+        Assert.Equal(2, CutTally.Of([.. Marks(MarkKind.Sawn, MarkKind.Sawn), new("a", Cut, MarkKind.Undone, 5, "b"), new("b", Cut, MarkKind.Undone, 6, "a")], Cut).Good);
+    }
+
+    [Fact]
+    public void Cuts_of_a_tablet_that_was_away_are_still_new_to_the_record()
+    {
+        Mark recorded = new("r", Cut, MarkKind.Recorded, 100) { Cuts = 2, Lost = 0 };
+        CutTally tally = CutTally.Of([.. Marks(MarkKind.Sawn, MarkKind.Sawn), recorded, new("late", Cut, MarkKind.Lost, 50)], Cut);
+        Assert.Equal((2, 1, 1, 1), (tally.Good, tally.Lost, tally.NewCuts, tally.NewLost));
+    }
+
+    [Fact]
+    public void A_cleared_count_begins_anew_and_its_cuts_can_still_be_recorded()
+    {
+        CutTally tally = CutTally.Of(Marks(MarkKind.Sawn, MarkKind.Lost, MarkKind.Cleared, MarkKind.Sawn), Cut);
+        Assert.Equal((1, 0, 1, 3, 1), (tally.Good, tally.Lost, tally.InBoard, tally.NewCuts, tally.NewLost));
+        Assert.Equal(MarkKind.Cleared, CutTally.Of(Marks(MarkKind.Sawn, MarkKind.Cleared), Cut).Last!.Kind);
     }
 
     private static IEnumerable<Mark> Marks(params MarkKind[] kinds) => kinds.Select((kind, i) => new Mark("m" + i, Cut, kind, i));

@@ -15,7 +15,7 @@ public class PathTests(RunningApp app) : IClassFixture<RunningApp>
 
     private static readonly string[] Routes =
     [
-        "/saw/{0}", "/saw/{0}/sheet.pdf", "/rings/{0}/job-sheet.pdf", "/pieces/current/views/{0}", "/pieces/current/views/{0}.svg", "/pieces/current/{0}", "/pieces/{0}",
+        "/saw/{0}", "/saw/{0}/1", "/saw/1/{0}", "/saw/{0}/1/sheet.pdf", "/rings/{0}/job-sheet.pdf", "/pieces/current/views/{0}", "/pieces/current/views/{0}.svg", "/pieces/current/{0}", "/pieces/{0}",
         "/viewer/{0}/coarse.bin", "/viewer/{0}/fine.bin", "/viewer/{0}/whole.svg", "/viewer/{0}/unrolled.svg", "/css/{0}", "/js/dist/{0}", "/_framework/{0}", "/files/{0}", "/sharing/{0}", "/{0}",
         "/pieces/current/job-sheet.pdf?ring={0}", "/pieces/current/templates.svg.zip?kinds={0}",
     ];

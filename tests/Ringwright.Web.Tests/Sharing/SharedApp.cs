@@ -20,6 +20,9 @@ internal sealed class SharedApp : IAsyncDisposable
 
     public LocalSharing Sharing => _app.Service<LocalSharing>();
 
+    public T Service<T>()
+        where T : notnull => _app.Service<T>();
+
     public Web.Bench.Workbench Bench => _app.Service<Web.Bench.Workbench>();
 
     public static async Task<SharedApp> Start(bool share = true)

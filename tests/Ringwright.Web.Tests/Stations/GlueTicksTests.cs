@@ -12,10 +12,11 @@ public class GlueTicksTests
     {
         foreach (string file in Example.Files)
         {
-            GluePlan glue = GluePlan.Of(Example.BenchWith(file).Now.Good);
+            Sheet sheet = Example.BenchWith(file).Now;
+            GluePlan glue = GluePlan.Of(sheet.Good);
             ImmutableArray<GlueTask> tasks = GlueSchedule.ProblemOf(glue).Tasks;
-            var before = new GlueTicks(glue, tasks, _ => false);
-            var after = new GlueTicks(glue, tasks, _ => true);
+            var before = new GlueTicks(glue, tasks, _ => false, sheet.RingMarks);
+            var after = new GlueTicks(glue, tasks, _ => true, sheet.RingMarks);
             Assert.Equal(tasks.Length, before.Steps.Distinct().Count());
             Assert.Equal((0, tasks.Length), (before.Done, after.Done));
             for (int ring = 0; ring < glue.Rings.Length; ring++)
@@ -36,9 +37,9 @@ public class GlueTicksTests
         Sheet sheet = Example.BenchWith("feature-bowl.json").Now;
         GluePlan glue = GluePlan.Of(sheet.Good);
         ImmutableArray<GlueTask> tasks = GlueSchedule.ProblemOf(glue).Tasks;
-        ImmutableArray<string> steps = new GlueTicks(glue, tasks, _ => false).Steps;
+        ImmutableArray<string> steps = new GlueTicks(glue, tasks, _ => false, sheet.RingMarks).Steps;
         string first = steps[tasks.ToList().FindIndex(t => t.Kind == GlueTaskKind.Stack)];
-        var ticks = new GlueTicks(glue, tasks, step => step == first);
+        var ticks = new GlueTicks(glue, tasks, step => step == first, sheet.RingMarks);
         Assert.Equal(2, Enumerable.Range(0, glue.Rings.Length).Count(ticks.IsStacked));
     }
 }

@@ -18,6 +18,11 @@ internal static class RecordCommands
             long number = store.Record.Add(s.Run());
             return Answer.Of($"Run {number} added; 'ringwright record remove {number}' takes it out again.", number);
         });
+        data.Add<DryRingSettings>(new("dry-ring", "Add how a ring of a piece closed that was laid dry.", "record dry-ring examples/two-wood-disc.json --read \"gathered rim 0.4 mm\""), (store, s) =>
+        {
+            long number = store.Record.Add(s.Run());
+            return Answer.Of($"Run {number} added; 'ringwright record remove {number}' takes it out again.", number);
+        });
         data.Add<FileSettings>(new("take", "Add the runs of a record's file, JSON or CSV, that are not there yet.", "record take examples/bench-record.json"), (store, s) =>
         {
             RunLog log = DocumentFile.Read<RunLog>(s.File, IsCsv(s.File) ? text => RunLogCsv.Read(text, Path.GetFileNameWithoutExtension(s.File)) : DocumentJson.ReadRunLog);

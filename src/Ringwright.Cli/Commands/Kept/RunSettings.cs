@@ -60,7 +60,7 @@ internal sealed class RunSettings : KeptSettings
     public LoggedRun Run()
     {
         if (Sawn == 0 && Measured.Length == 0 && Cuts == 0 && Faces == 0)
-            throw new BadInputException("run", "nothing was measured", "give --sawn and --lost, --measured, --cuts or --faces; a ring that was laid dry is taken in with a file");
+            throw new BadInputException("run", "nothing was measured", "give --sawn and --lost, --measured, --cuts or --faces; a ring that was laid dry is added by 'record dry-ring'");
         return new()
         {
             Sled = Sleds.TryGetValue(Sled, out SledKind kind) ? kind : throw new BadInputException("--sled", $"“{Sled}” is not known", "two fences, one fence or disc sander is needed"),

@@ -23,13 +23,13 @@ internal static class ShopCommands
                 json.WriteBoolean("inUse", e.IsCurrent);
                 json.WriteString("changed", e.Changed);
             }));
-        data.Add<TakeSettings>(new("take", "Take a shop's file in; the first shop is in use at once.", "shops take examples/small-shop.json"), Take);
+        data.Add<TakeSettings>(new("take", "Take a shop's file in; the first shop is in use at once.", "shops take examples/small-shop.json", "shops take my-shop.json"), Take);
         data.Add<WriteSettings>(new("write", "Write a shop to a file.", "shops write 1 shop.json"), (store, s) =>
         {
             SafeFile.Write(s.File, DocumentJson.Write(store.Shops.Read(s.Number)));
             return Answer.Of($"{s.File} written.");
         });
-        data.Add<NumberSettings>(new("use", "Take a shop into use.", "shops use 1"), (store, s) =>
+        data.Add<NumberSettings>(new("use", "Take a shop into use.", "shops use 2"), (store, s) =>
         {
             store.Shops.Use(s.Number);
             return Answer.Of($"Shop {s.Number} is in use.", s.Number);

@@ -14,12 +14,12 @@ internal static class DiagnosisAdvice
         if (correction.IsWorthwhile)
         {
             sentences.Add(Move(correction, agreement.IsConsistent ? "Move {0}." : "Best guess so far: move {0}."));
-            if (agreement.IsConsistent) sentences.Add(Sentence.Of($"Then saw a new ring, in scrap, and read it again: {Next([], ring, priors, best)}"));
+            if (agreement.IsConsistent) sentences.Add(Sentence.Of(ring.WedgeAngle is null ? $"Then saw a new ring, in scrap, and read it again: {Next([], ring, priors, best)}" : "Then saw new ones of these wedges, in scrap, and measure them again."));
         }
         else
         {
-            sentences.Add(Move(correction, "Leave the fences as they are: what the readings ask for is not clearly more than its uncertainty. Best guess so far: move {0}."));
-            sentences.Add(Sentence.Of($"First {Next(observations, ring, priors, best)}"));
+            sentences.Add(Move(correction, $"Leave the {(correction.IsTilt ? "blade" : "fences")} as {(correction.IsTilt ? "it is" : "they are")}: what the readings ask for is not clearly more than its uncertainty. Best guess so far: move {{0}}."));
+            if (ring.WedgeAngle is null) sentences.Add(Sentence.Of($"First {Next(observations, ring, priors, best)}"));
         }
 
         return sentences.ToImmutable();
@@ -29,6 +29,13 @@ internal static class DiagnosisAdvice
     private static Sentence Move(FenceCorrection c, string sentence)
     {
         string way = c.Move == FenceMove.AwayFromSquare ? "away from square" : "towards square";
+        if (c.IsTilt)
+        {
+            string part = c.Sled == SledKind.DiscSander ? "the sander’s table" : "the blade";
+            return Sentence.Of(sentence.Replace("{0}", $"{part} {way} by {{0}} (give or take {{1}}), to {{2}}; it makes both edges of a stave, so this counts twice", StringComparison.Ordinal),
+                Measured.FineAngle(Math.Abs(c.FenceAngle)), Measured.FineAngle(c.FenceAngleSd), Measured.FineAngle(c.FenceAngleAfter));
+        }
+
         string what = c.Sled switch
         {
             SledKind.TwoFences => $"each of the two fences {way} by {{0}} (give or take {{1}}), read {{2}} from its pivot; or one of them by twice that, for only their sum matters",

@@ -31,11 +31,17 @@ public sealed record FenceCorrection(SledKind Sled, double FenceAngleNow, double
     /// <summary>A correction this many standard deviations large is worth making.</summary>
     public const double WorthwhileSds = 2;
 
+    /// <summary>Whether it is the blade's tilt that changes, by <see cref="FenceAngle"/>, and no fence.</summary>
+    public bool IsTilt { get; init; }
+
+    /// <summary>What part of the change turns a joint about the ring's axis: 1 for wedges, less for staves.</summary>
+    public double Counts { get; init; } = 1;
+
     /// <summary>How many fences are to be moved.</summary>
     public int Fences => Sled == SledKind.TwoFences ? 2 : 1;
 
     /// <summary>Change of the wedge angle, radians; positive for a wider wedge.</summary>
-    public double WedgeAngle => 2 * FenceAngle;
+    public double WedgeAngle => 2 * FenceAngle * Counts;
 
     /// <summary>What each fence is set to afterwards, radians from square.</summary>
     public double FenceAngleAfter => FenceAngleNow + FenceAngle;
@@ -62,8 +68,8 @@ public sealed record FenceCorrection(SledKind Sled, double FenceAngleNow, double
     public static FenceCorrection Of(DiagnosedRing ring, double closing, double closingSd = 0)
     {
         ArgumentNullException.ThrowIfNull(ring);
-        double faces = 2.0 * ring.Segments;
-        return new(ring.Sled, ring.Setting, closing / faces, closingSd / faces, ring.RuleDistance);
+        double faces = 2.0 * ring.Segments * ring.Counts;
+        return new(ring.Sled, ring.Setting, closing / faces, closingSd / faces, ring.RuleDistance) { IsTilt = ring.IsTilt, Counts = ring.Counts };
     }
 
     /// <summary>The correction when all joints but one are pressed shut and that one stands open by <paramref name="gap"/> mm (see <see cref="DiagnosedRing.ClosingError"/>).</summary>

@@ -28,7 +28,7 @@ internal static class ReadingModel
             GatheredGap g => new(g.Gap, variance, Gathered(g.At, ring, signs), Taper(g.Level, signs), Shape(signs), null),
             BandedGap b => new(b.Gap, variance, Turned(b.At, ring.JointLength / n, signs), Taper(b.Level, signs), Shape(signs), (b.Joint, b.At)),
             HalfRingGap h => new(h.Gap, variance + HalfScatter(ring, priors), Turned(h.At, ring.JointLength / 4, signs), 0, 0, null),
-            WedgeAngleReading a => new(a.Angle - (2 * Math.PI / n), variance + (priors.ScatterSd * priors.ScatterSd), -1 / n, 0, 0, null),
+            WedgeAngleReading a => new(a.Angle - ring.Wanted, variance + (priors.ScatterSd * priors.ScatterSd), -1 / n, 0, 0, null),
             _ => throw new NotSupportedException(observation.GetType().Name),
         };
     }

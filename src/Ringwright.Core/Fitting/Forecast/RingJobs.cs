@@ -73,6 +73,12 @@ public static class RingJobs
         ImmutableArray<SawnWedge> sawn = Saw(plan, shop, seed, causes);
         if (plan.Stave is { } stave) return StaveJobs.Lay(sawn, stave);
         ImmutableArray<FitWedge> wedges = [.. sawn.Select(w => Lay(w, thickness))];
+        return WithSpacers(plan, wedges);
+    }
+
+    /// <summary>The wedges of a ring in their order, each with half of the spacers beside it (as wanted) held to each face.</summary>
+    internal static ImmutableArray<FitWedge> WithSpacers(RingPlan plan, ImmutableArray<FitWedge> wedges)
+    {
         if (plan.Spacers.IsEmpty) return wedges;
         Dictionary<int, double> thicknesses = plan.Spacers.SelectMany(s => s.Places.Select(p => (p, s.Thickness))).ToDictionary();
         double[] behind = new double[wedges.Length];

@@ -48,11 +48,11 @@ public sealed record CostPlan(
     {
         if (!anything)
         {
-            yield return Sentence.Of("No prices are known: give money.woods, money.hour and money.supplies in the shop file, and the cost of the piece is told too.");
+            yield return Sentence.Of("No prices are known: tell the shop what woods, an hour and supplies cost (money.woods, money.hour, money.supplies), and the cost of the piece is told too.");
             yield break;
         }
 
-        foreach (WoodBill wood in woods.Where(w => w.Price is null)) yield return Sentence.Of($"{Sentence.Escape(wood.Wood)} has no price in the shop file; its wood is not in the cost.");
-        if (money.Hour is null) yield return Sentence.Of("The work is not in the cost: money.hour in the shop file tells what an hour is worth.");
+        foreach (WoodBill wood in woods.Where(w => w.Price is null)) yield return Sentence.Of($"{Sentence.Escape(wood.Wood)} has no price in the shop; its wood is not in the cost.");
+        if (money.Hour is null) yield return Sentence.Of("The work is not in the cost: the shop does not tell what an hour is worth (money.hour).");
     }
 }

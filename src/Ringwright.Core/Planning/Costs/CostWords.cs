@@ -8,11 +8,13 @@ namespace Ringwright.Core.Planning;
 public static class CostWords
 {
     /// <summary>Minutes, such as "about 5 h 30 min (4 h to 8 h)".</summary>
-    public static string Time(Estimate minutes)
-    {
-        string Print(double value) => Duration.Print(Estimate.RoundedMinutes(value));
-        return Ranged(Print(minutes.Low), Print(minutes.Likely), Print(minutes.High));
-    }
+    public static string Time(Estimate minutes) => Ranged(OneTime(minutes.Low), OneTime(minutes.Likely), OneTime(minutes.High));
+
+    /// <summary>One end of a time, or its middle, such as "5 h 30 min".</summary>
+    public static string OneTime(double minutes) => Duration.Print(Estimate.RoundedMinutes(minutes));
+
+    /// <summary>One end of an amount, or its middle, such as "34", without the currency.</summary>
+    public static string OneAmount(double amount) => Number(amount);
 
     /// <summary>An amount of money, such as "about 34 (28 to 47)", with the shop's currency behind.</summary>
     public static string Amount(Estimate amount, Money? money)

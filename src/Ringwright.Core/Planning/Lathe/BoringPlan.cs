@@ -34,6 +34,7 @@ internal static class BoringPlan
     /// <summary>Height of the floor; null when the inside is open right through.</summary>
     public static double? Floor(TurnedForm form)
     {
+        if (form.IsSolid) return null;
         double z = form.InnerLine.Bottom;
         return z > form.Bottom ? z : null;
     }

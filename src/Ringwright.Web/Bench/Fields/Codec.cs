@@ -30,6 +30,9 @@ public static class Codecs
     /// <summary>Temperatures, as they were written.</summary>
     public static Codec<Temperature> Temperature { get; } = new(v => v.Written, (string t, LengthUnit _, out Temperature v, [NotNullWhen(false)] out ParseError? e) => Core.Measures.Temperature.TryParse(t, out v, out e));
 
+    /// <summary>Times, as they were written.</summary>
+    public static Codec<Duration> Duration { get; } = new(v => v.Written, (string t, LengthUnit _, out Duration v, [NotNullWhen(false)] out ParseError? e) => Core.Measures.Duration.TryParse(t, out v, out e));
+
     /// <summary>Whole numbers.</summary>
     public static Codec<int> Whole { get; } = new(v => v.ToString(CultureInfo.InvariantCulture), (string t, LengthUnit _, out int v, [NotNullWhen(false)] out ParseError? e) => FieldText.TryWhole(t, out v, out e));
 
@@ -40,6 +43,13 @@ public static class Codecs
     public static Codec<string> Words { get; } = new(v => v, (string t, LengthUnit _, [MaybeNull] out string v, [NotNullWhen(false)] out ParseError? e) =>
     {
         (v, e) = (t, null);
+        return true;
+    });
+
+    /// <summary>Any text; none when it is blank.</summary>
+    public static Codec<string?> WordsOrBlank { get; } = new(v => v ?? "", (string t, LengthUnit _, out string? v, [NotNullWhen(false)] out ParseError? e) =>
+    {
+        (v, e) = (string.IsNullOrWhiteSpace(t) ? null : t, null);
         return true;
     });
 
@@ -54,6 +64,32 @@ public static class Codecs
     public static Codec<double> Number(string unit) => new(
         v => FieldText.Number(v, unit),
         (string t, LengthUnit _, out double v, [NotNullWhen(false)] out ParseError? e) => FieldText.TryNumber(t, unit, out v, out e));
+
+    /// <summary>Several of them with commas between; none when the text is blank. A comma between two figures is a decimal one.</summary>
+    /// <param name="codec">One of them.</param>
+    /// <param name="example">What would be right, such as <c>such as 27 mm, 34 mm</c>.</param>
+    public static Codec<ImmutableArray<T>> List<T>(this Codec<T> codec, string example)
+    {
+        ArgumentNullException.ThrowIfNull(codec);
+        return new(
+            v => v.IsDefault ? "" : string.Join(", ", v.Select(codec.Print)),
+            (string t, LengthUnit unit, out ImmutableArray<T> v, [NotNullWhen(false)] out ParseError? e) =>
+            {
+                (v, e) = ([], null);
+                if (string.IsNullOrWhiteSpace(t)) return true;
+                var read = ImmutableArray.CreateBuilder<T>();
+                foreach ((int from, string part) in FieldText.Parts(t))
+                {
+                    if (string.IsNullOrWhiteSpace(part)) e = new(t, from, $"something is needed between the commas, {example}");
+                    else if (codec.Read(part, unit, out T? one, out ParseError? fault)) read.Add(one!);
+                    else e = new(t, from + fault.Position, fault.Expected);
+                    if (e is not null) return false;
+                }
+
+                v = read.ToImmutable();
+                return true;
+            });
+    }
 
     /// <summary>The same, where an empty field means that there is no value.</summary>
     public static Codec<T?> OrBlank<T>(this Codec<T> codec)

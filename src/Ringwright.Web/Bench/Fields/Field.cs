@@ -21,8 +21,17 @@ public enum FieldKind
     /// <summary>A temperature with its unit.</summary>
     Temperature,
 
+    /// <summary>A time with its unit.</summary>
+    Time,
+
+    /// <summary>Several values with commas between.</summary>
+    List,
+
     /// <summary>Any words.</summary>
     Words,
+
+    /// <summary>Words over several lines.</summary>
+    Text,
 
     /// <summary>The name of a wood.</summary>
     Wood,

@@ -61,6 +61,20 @@ public static class FieldText
     /// <summary>A number as a person would type it.</summary>
     public static string Number(double value, string unit) => value.ToString("0.#######", CultureInfo.InvariantCulture) + (unit.Length > 0 ? " " + unit : "");
 
+    /// <summary>The parts of a list between its commas, and where each begins. <c>2,5 mm</c> is one part: its comma is a decimal one.</summary>
+    public static IEnumerable<(int From, string Part)> Parts(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        int from = 0;
+        for (int i = 0; i <= text.Length; i++)
+        {
+            bool decimalComma = i > 0 && i + 1 < text.Length && char.IsAsciiDigit(text[i - 1]) && char.IsAsciiDigit(text[i + 1]);
+            if (i < text.Length && (text[i] != ',' || decimalComma)) continue;
+            yield return (from, text[from..i]);
+            from = i + 1;
+        }
+    }
+
     private static int Start(string text)
     {
         int at = 0;

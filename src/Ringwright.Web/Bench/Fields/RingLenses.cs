@@ -66,8 +66,10 @@ public static class RingLenses
     private static IEnumerable<Lens> Rest(RingLens at, Ring ring)
     {
         yield return at.Of<Ring, Length?>(RingFields.Allowance, Codecs.Length.OrBlank(), r => r.Allowance, (r, v) => r with { Allowance = v });
-        if (ring is not SolidLayer) yield return at.Of<Ring, double>(RingFields.Shift, Codecs.Number(""), r => r.Shift, (r, v) => r with { Shift = v });
-        yield return at.Of<Ring, string>(RingFields.Name, Codecs.Words, r => r.Name, (r, v) => r with { Name = v });
+        // Of a layer of one piece the whole turn is its only segment.
+        Field shift = ring is SolidLayer ? RingFields.Shift with { Label = "Grain turned by", Hint = "Full turns; 0.25 lays it across" } : RingFields.Shift;
+        yield return at.Of<Ring, double>(shift, Codecs.Number(""), r => r.Shift, (r, v) => r with { Shift = v });
+        yield return at.Named<Ring, string>(RingFields.Name, Codecs.Words, r => r.Name, (r, v) => r with { Name = v });
     }
 }
 
@@ -77,5 +79,12 @@ internal sealed class RingLens(int index)
     private readonly Place _place = new(Station.Shape, work => $"ring {work.Piece.Rings[index].Name}, ", "", index) { Url = "/shape/rings" };
 
     public Lens Of<TRing, T>(Field field, Codec<T> codec, Func<TRing, T> get, Func<TRing, T, Ring> set)
-        where TRing : Ring => Lens.Of(_place, field, codec, work => get((TRing)work.Piece.Rings[index]), (work, value) => work.WithRing(index, set((TRing)work.Piece.Rings[index], value)));
+        where TRing : Ring => At(_place, field, codec, get, set);
+
+    // The piece's name stands on every page and has the id that this one would have.
+    public Lens Named<TRing, T>(Field field, Codec<T> codec, Func<TRing, T> get, Func<TRing, T, Ring> set)
+        where TRing : Ring => At(_place with { IdPrefix = "ring-" }, field, codec, get, set);
+
+    private Lens At<TRing, T>(Place place, Field field, Codec<T> codec, Func<TRing, T> get, Func<TRing, T, Ring> set)
+        where TRing : Ring => Lens.Of(place, field, codec, work => get((TRing)work.Piece.Rings[index]), (work, value) => work.WithRing(index, set((TRing)work.Piece.Rings[index], value)));
 }

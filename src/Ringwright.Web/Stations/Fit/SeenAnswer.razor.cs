@@ -17,6 +17,17 @@ public partial class SeenAnswer
     internal static Figure Move(FitDiagnosis found)
     {
         FenceCorrection c = found.Correction;
+        if (c.IsTilt)
+        {
+            return new("tilt-change", "Change of the blade's tilt", Math.Abs(c.FenceAngle), Quantity.FineAngle, new(
+                "E/(2·N·k)", "Geometry; E is the closing error, and each of N staves has two edges", "Correct, saw in scrap, and read again.", false,
+                [
+                    new("E", "closing error", found.ClosingError.Mean, Quantity.FineAngle),
+                    new("k", "part of a change of the tilt that turns a joint", c.Counts, Quantity.Share),
+                    new("t", "tilt now", c.FenceAngleNow, Quantity.Angle),
+                ]));
+        }
+
         return new("fence-move", "Move each fence on the rule", c.RuleMove, Quantity.FineLength, new(
             "D·(tan(a + c) − tan(a))", "Geometry; c is the closing error over twice the number of wedges, for each wedge has two faces",
             "The rule stands square to the square line, D from the pivot. Correct, saw in scrap, and read again.", false,
@@ -46,7 +57,7 @@ public partial class SeenAnswer
         (_diagnosis, _problem) = (null, null);
         try
         {
-            if (!desk.Seen.IsEmpty) _diagnosis = FitDiagnosis.Of(DiagnosedRing.Of(Sheet.Ring, Sheet.Good.Shop.Sled), desk.Observations());
+            if (!desk.Seen.IsEmpty) _diagnosis = FitDiagnosis.Of(Sheet.Ring.Stave is null ? DiagnosedRing.Of(Sheet.Ring, Sheet.Good.Shop.Sled) : DiagnosedRing.Of(Sheet.Ring, Sheet.Good.Shop.Sled, 0), desk.Observations());
         }
         catch (Exception e) when (e is BadInputException or KeyNotFoundException)
         {

@@ -1,6 +1,8 @@
 using Ringwright.Core;
 using Ringwright.Core.Fitting;
+using Ringwright.Core.Pieces;
 using Ringwright.Web.Bench;
+using Ringwright.Web.Floor;
 
 namespace Ringwright.Web.Stations;
 
@@ -10,7 +12,30 @@ public partial class SeenForm
     private string _kind = "gathered", _end = "rim", _level = "";
     private string? _problem;
 
+    private string? _said;
+
     private FitDesk Desk => new(Sheet);
+
+    // The ring as a closure; null when nothing that was read is one.
+    private LoggedClosure? Closure
+    {
+        get
+        {
+            try
+            {
+                return ReadClosure.Of(Sheet.Ring, Sheet.Good.Shop.Sled, Desk.Observations());
+            }
+            catch (BadInputException)
+            {
+                // The answer above says it.
+                return null;
+            }
+        }
+    }
+
+    private string Recorded => $"recorded | {Sheet.MarkOf(Sheet.Ring)} | {string.Join("; ", Desk.Seen)}";
+
+    private bool IsRecorded => IsDone(Recorded);
 
     /// <summary>The form as one reading, in the words of the shell.</summary>
     internal static string Text(string kind, string joint, string end, string level, string gap, string sure)
@@ -40,6 +65,18 @@ public partial class SeenForm
         {
             _problem = e.Message;
         }
+    }
+
+    // Ticked off with it, so that one ring teaches once.
+    private void Record()
+    {
+        if (Closure is not { } closure || IsRecorded) return;
+        string tick = FloorNames.Tick(Numbers.Own(), Recorded), name = Sheet.Ring.Ring.Name;
+        _said = Floor.Record(
+            new() { Sled = Sheet.Good.Shop.Sled.Kind, Closures = [closure], Note = $"{Sheet.Good.Piece.Name}, {name}" },
+            $"dry ring added to the record: {name}",
+            By,
+            s => s with { Ticks = s.Ticks.Add(tick) });
     }
 
     private void Remove(int index)

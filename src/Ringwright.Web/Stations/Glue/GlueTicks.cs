@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ringwright.Core.Planning;
+using Ringwright.Web.Floor;
 
 namespace Ringwright.Web.Stations;
 
@@ -13,10 +14,11 @@ internal sealed class GlueTicks
     /// <param name="plan">The glue plan.</param>
     /// <param name="tasks">Its tasks.</param>
     /// <param name="isDone">Whether a step is ticked off.</param>
-    public GlueTicks(GluePlan plan, ImmutableArray<GlueTask> tasks, Func<string, bool> isDone)
+    /// <param name="marks">The marks of the piece's rings.</param>
+    public GlueTicks(GluePlan plan, ImmutableArray<GlueTask> tasks, Func<string, bool> isDone, ImmutableArray<string> marks)
     {
         (_plan, _tasks, _isDone) = (plan, tasks, isDone);
-        Steps = [.. tasks.Select((t, i) => NameOf(plan, tasks, i))];
+        Steps = [.. tasks.Select((t, i) => NameOf(tasks, i, marks))];
     }
 
     /// <summary>The name of each task among the piece's ticks.</summary>
@@ -37,11 +39,11 @@ internal sealed class GlueTicks
     /// <summary>Whether a ring lies on the stack, or another on it.</summary>
     public bool IsStacked(int ring) => _tasks.Index().Any(t => t.Item.Kind == GlueTaskKind.Stack && _isDone(Steps[t.Index]) && Joins(t.Item, ring));
 
-    private static string NameOf(GluePlan plan, ImmutableArray<GlueTask> tasks, int index)
+    private static string NameOf(ImmutableArray<GlueTask> tasks, int index, ImmutableArray<string> marks)
     {
         GlueTask task = tasks[index];
         int number = tasks.Take(index).Count(t => t.Kind == task.Kind && t.Ring == task.Ring) + 1;
-        return string.Create(CultureInfo.InvariantCulture, $"glue | {plan.Rings[task.Ring].Ring.Ring.Name} | {task.Kind} {number}");
+        return string.Create(CultureInfo.InvariantCulture, $"{FloorNames.Gluing(marks[task.Ring])}{task.Kind} {number}");
     }
 
     private bool Joins(GlueTask task, int ring)

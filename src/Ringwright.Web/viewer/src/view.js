@@ -60,7 +60,7 @@ export class PieceView {
     this.flat(true);
   }
 
-  /** Shows a version of the piece; a big one coarsely first. */
+  /** Shows a version of the piece; of a big one a coarse mesh, which a fine one follows when nothing newer came. */
   async show(version, big) {
     this.version = version;
     for (const image of this.root.querySelectorAll('[data-viewer="flat"] img')) image.removeAttribute('src');
@@ -69,14 +69,15 @@ export class PieceView {
     this.fetching?.abort();
     this.fetching = new AbortController();
     const { signal } = this.fetching;
+    await this.fetch(version, big ? 'coarse' : 'fine', signal);
+    if (big) setTimeout(() => this.fetch(version, 'fine', signal), SETTLE);
+  }
+
+  async fetch(version, detail, signal) {
+    if (signal.aborted) return;
     try {
-      if (big) {
-        this.takeIn(await fetchPacket(version, 'coarse', signal), version);
-        await new Promise((done) => setTimeout(done, SETTLE));
-      }
-      if (signal.aborted) return;
-      this.takeIn(await fetchPacket(version, 'fine', signal), version);
-      this.finest = version;
+      this.takeIn(await fetchPacket(version, detail, signal), version);
+      if (detail === 'fine') this.finest = version;
       this.panel.say('');
     } catch (error) {
       if (error.name !== 'AbortError') this.panel.say(error.message);

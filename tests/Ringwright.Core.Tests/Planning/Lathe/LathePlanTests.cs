@@ -87,6 +87,19 @@ public class LathePlanTests
         Assert.NotNull(lathe.Find("wall-finished"));
     }
 
+    // Found by fuzzing: the shape is solid, and the disc's wedges still leave an opening at its centre.
+    [Fact]
+    public void A_solid_shape_of_wedges_with_a_tip_has_no_floor_to_reach()
+    {
+        Piece piece = new()
+        {
+            Name = "Spindle",
+            Shape = new() { Outer = [new() { Diameter = AnyPiece.Mm(5.1), Height = AnyPiece.Mm(0) }, new() { Diameter = AnyPiece.Mm(5.1), Height = AnyPiece.Mm(12) }] },
+            Rings = [new WedgeDisc { Name = "Disc", Segments = 18, Thickness = AnyPiece.Mm(12), Woods = ["wenge"], Tip = AnyPiece.Mm(0.5) }],
+        };
+        Assert.Null(Of(piece).Find("hollow-depth"));
+    }
+
     [Fact]
     public void The_drill_stops_above_the_floor_by_the_finish_allowance()
     {
