@@ -18,13 +18,17 @@ if (unknown) fail(`There is no system “${unknown}”; these are known: ${syste
 
 const version = readFileSync('Directory.Build.props', 'utf8').match(/<Version>([^<]+)</)[1];
 const own = `${{ win32: 'win', darwin: 'osx', linux: 'linux' }[process.platform]}-${process.arch}`;
-const work = join(root, 'out/build');
+const work = join(root, 'out/build'); // beside the ordinary bin and obj, so that these stay as they are
 const programs = [['Ringwright.Web', 'Ringwright.Web', 'ringwright-app'], ['Ringwright.Cli', 'ringwright', 'ringwright']];
 
 const wanted = asked.length ? asked : systems;
-run(process.execPath, [join(root, 'src/npm-ci.mjs')], 'packaging');
+try {
+  run(process.execPath, [join(root, 'src/npm-ci.mjs')], 'packaging');
+} catch (e) {
+  fail(`The texts of licences were not fetched: ${e.message}.`);
+}
+
 rmSync(join(work, 'publish'), { recursive: true, force: true });
-run('dotnet', ['build', 'packaging/publish.proj', `-p:Systems=${wanted.join('+')}`, `-p:Work=${work}`, '--nologo', '-v', 'quiet']);
 let failed = 0;
 for (const rid of wanted) {
   try {
@@ -44,9 +48,10 @@ async function make(rid) {
   mkdirSync(join(folder, 'licences'), { recursive: true });
   for (const [project, made, name] of programs) {
     const published = join(work, 'publish', project, rid);
+    publish(project, rid, published);
     for (const entry of readdirSync(published)) {
       if (entry === made + end) renameSync(join(published, entry), join(folder, name + end));
-      else if (entry !== 'web.config') cpSync(join(published, entry), join(folder, entry), { recursive: true });
+      else if (entry !== 'web.config' && !entry.endsWith('.pdb')) cpSync(join(published, entry), join(folder, entry), { recursive: true });
     }
   }
 
@@ -71,6 +76,11 @@ async function make(rid) {
   for (const line of await smoke({ app, cli, examples: join(root, folder, 'examples'), version })) console.log(`  started: ${line}`);
 }
 
+function publish(project, rid, into) {
+  run('dotnet', ['publish', `src/${project}`, '-c', 'Release', '-r', rid, '--self-contained', '--artifacts-path', work, '-o', into, '--nologo', '-v', 'quiet',
+    '-p:PublishSingleFile=true', '-p:IncludeNativeLibrariesForSelfExtract=true', '-p:DebugType=none', '-p:PublishDocumentationFiles=false', '-p:PublishReferencesDocumentationFiles=false']);
+}
+
 // Natives of the other systems are among what was resolved, but not in the program.
 function isOfAnother(name, rid) {
   const system = name.match(/\.runtime\.(.+)$/i)?.[1] ?? { linux: 'linux', macos: 'osx', win32: 'win' }[name.match(/\.NativeAssets\.(\w+)/)?.[1].toLowerCase()];
@@ -79,7 +89,7 @@ function isOfAnother(name, rid) {
 
 function run(command, args, cwd = '.') {
   const { status } = spawnSync(command, args, { stdio: ['ignore', 'inherit', 'inherit'], cwd });
-  if (status !== 0) fail(`${command} ${args[0]} failed, so nothing was packaged.`);
+  if (status !== 0) throw new Error(`${command} ${args[0]} failed`);
 }
 
 function fail(sentence) {

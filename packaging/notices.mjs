@@ -19,7 +19,7 @@ export function writeNotices(packages, assets, rid, into) {
 }
 
 function copyNotices(folder, name, into) {
-  for (const file of existsSync(folder) ? readdirSync(folder).filter(f => ownNotice.test(f)) : []) copyFileSync(join(folder, file), join(into, `${name}-${file}`));
+  for (const file of existsSync(folder) ? readdirSync(folder).filter(f => ownNotice.test(f)) : []) copyFileSync(join(folder, file), join(into, `${name.replaceAll('/', '-').replace('@', '')}-${file}`));
 }
 
 function textOf(id) {

@@ -138,8 +138,8 @@ public class DocumentJsonTests
     public void A_value_as_long_as_a_file_does_not_bury_the_sentence()
     {
         string message = Assert.Throws<BadInputException>(() => DocumentJson.ReadPiece($"{{\"format\":\"ringwright/piece\",\"version\":{new string('9', 100_000)}}}")).Message;
-        Assert.InRange(message.Length, 600, 900);
-        Assert.Contains("9…; ", message, StringComparison.Ordinal);
+        Assert.InRange(message.Length, 60, 900);
+        Assert.Contains("999…", message, StringComparison.Ordinal);
     }
 
     [Fact]

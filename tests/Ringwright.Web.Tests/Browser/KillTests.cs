@@ -61,9 +61,9 @@ public sealed class KillTests(BrowserFixture fixture, ITestOutputHelper output) 
         int port = 0;
         for (int kill = 0; kill < Kills; kill++)
         {
-            using AppProcess app = await AppProcess.Start(_data.Path, port);
+            using AppProcess app = await AppProcess.Start(_data.Path, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture));
             port = app.Port;
-            await using OpenPage open = await OpenPage.Open(await fixture.Browser, app.Address);
+            await using OpenPage open = await OpenPage.Open(fixture, app.Address);
             open.ErrorsExpected = true;
             int before = Stored();
             Assert.Equal(typed - lost, before);
