@@ -37,7 +37,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
 
             // It is back: both come to the same, all taps of both.
             app.Dispose();
-            app = await AppProcess.Start(_data.Path, port);
+            app = await AppProcess.Start(_data.Path, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture));
             foreach (Tablet tablet in new[] { one, two })
             {
                 await Expect(tablet.Out("good")).ToHaveTextAsync("8");
@@ -45,7 +45,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
             }
 
             // At the desk it stands as well, each step to be taken back.
-            await using OpenPage desk = await OpenPage.Open(await fixture.Browser, new Uri(app.Address, "/saw"));
+            await using OpenPage desk = await OpenPage.Open(fixture, app.Address, "/saw");
             await Expect(desk.Page.Locator(".count-now").First).ToContainTextAsync("8 of 12 good");
             await desk.Page.Locator(".floor-steps > summary").ClickAsync();
             await desk.Page.Locator(".floor-step-list li", new() { HasText = "4 × sawn" }).GetByRole(AriaRole.Button).ClickAsync();
@@ -80,7 +80,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
         await using Tablet tablet = await Tablet.Open(await fixture.Browser, new Uri(app.Address, "/saw/Disc"), width: width, scheme: scheme);
         Assert.Empty(await tablet.Page.EvaluateAsync<string[]>(Small, 64));
         Assert.True(await tablet.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
-        await using OpenPage desk = await OpenPage.Open(await fixture.Browser, new Uri(app.Address, "/fit"), width, scheme: scheme);
+        await using OpenPage desk = await OpenPage.Open(fixture, app.Address, "/fit", width, scheme: scheme);
         await Expect(desk.Button("Face done")).ToBeVisibleAsync();
         Assert.Empty(await desk.Page.EvaluateAsync<string[]>(Small, 44));
     }
@@ -89,7 +89,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
     public async Task A_caliper_that_types_goes_from_field_to_field()
     {
         using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage desk = await OpenPage.Open(await fixture.Browser, new Uri(app.Address, "/fit"));
+        await using OpenPage desk = await OpenPage.Open(fixture, app.Address, "/fit");
         await desk.Page.Locator("#caliper-rim-1").FocusAsync();
         foreach (string typed in new[] { "2,61", "0.12", "2,60", "0,1" })
         {
