@@ -162,7 +162,7 @@ public sealed class KeptDataTests : IDisposable
         Assert.StartsWith("Run 1 added", Good("record", "dry-ring", disc, "--read", "gathered rim 0.4 mm"), StringComparison.Ordinal);
         Good("record", "write", _runs.At("dry.csv"));
         Assert.Contains("24 wedges, 2 boards, 0.4 mm at rim", File.ReadAllText(_runs.At("dry.csv")), StringComparison.Ordinal);
-        Assert.Contains("24 wedges measured", Good("learn"), StringComparison.Ordinal);
+        Assert.Contains("learned from 24 wedges", Good("learn"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,7 +48,9 @@ public sealed partial class ReferenceTests : IDisposable
             string[] words = [.. Words().Matches(example).Select(m => m.Groups[1].Success ? m.Groups[1].Value : m.Value)];
             Assert.Equal("ringwright", words[0]);
             (int code, string output, string complaints) = Runs.Run([.. words.Skip(1).Select(Placed)]);
-            Assert.True(complaints.Length == 0 && code == 0, $"{example}\n{code} {complaints}");
+            // A kept shop is named beside the answer once the examples have taken one in.
+            bool calm = complaints.Length == 0 || (complaints.StartsWith("Shop: “", StringComparison.Ordinal) && complaints.Count(c => c == '\n') == 1);
+            Assert.True(calm && code == 0, $"{example}\n{code} {complaints}");
             Assert.False(string.IsNullOrWhiteSpace(output), example);
         }
     }
