@@ -98,7 +98,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
         }
 
         await Expect(desk.Page.Locator("#caliper-tip-2")).ToHaveValueAsync("0,1");
-        await Expect(desk.Page.Locator("section[aria-labelledby=caliper-heading] [role=status]").First).ToContainTextAsync("2 of 28 measured. Next: wedge 3");
+        await Expect(desk.Page.Locator("section[aria-labelledby=caliper-heading] [role=status]").First).ToContainTextAsync("2 of 30 measured. Next: wedge 3");
         Assert.Equal("caliper-rim-3", await desk.Page.EvaluateAsync<string>("document.activeElement.id"));
     }
 

@@ -26,7 +26,7 @@ public sealed class KillTests(BrowserFixture fixture, ITestOutputHelper output) 
         for (int kill = 0; kill < Kills; kill++)
         {
             using AppProcess app = await AppProcess.Start(_data.Path);
-            using var client = new HttpClient { BaseAddress = app.Address };
+            using HttpClient client = ClientOf(app);
             int there = await Count(client);
             Assert.InRange(there, confirmed, confirmed + unconfirmed);
             (confirmed, unconfirmed) = (there, 1);
@@ -46,7 +46,7 @@ public sealed class KillTests(BrowserFixture fixture, ITestOutputHelper output) 
         }
 
         using AppProcess last = await AppProcess.Start(_data.Path);
-        using var reader = new HttpClient { BaseAddress = last.Address };
+        using HttpClient reader = ClientOf(last);
         Assert.InRange(await Count(reader), confirmed, confirmed + 1);
         output.WriteLine($"{Kills} kills of the app while it counted: {confirmed} counts confirmed, none lost.");
     }
@@ -94,6 +94,14 @@ public sealed class KillTests(BrowserFixture fixture, ITestOutputHelper output) 
     {
         await Task.Delay(milliseconds, Cancel);
         await app.Kill();
+    }
+
+    // Changes are taken from the app's own page only.
+    private static HttpClient ClientOf(AppProcess app)
+    {
+        var client = new HttpClient { BaseAddress = app.Address };
+        client.DefaultRequestHeaders.Add("Origin", app.Address.GetLeftPart(UriPartial.Authority));
+        return client;
     }
 
     private static async Task Mark(HttpClient client, int number)
