@@ -24,6 +24,16 @@ internal sealed class BoardsBench : IBench
         output.WriteLine();
         output.WriteLine($"Mark: bound met and proved, under {MostMs.ToString(CultureInfo.InvariantCulture)} ms (fastest of {Rounds}), on {kept} of {StickJobs.Count}: {(kept == StickJobs.Count ? "met" : "missed")}.");
         output.WriteLine();
+        output.WriteLine("The first job, every count multiplied:");
+        output.WriteLine();
+        StripProblem first = StickJobs.Random(1);
+        int pieces = first.Items.Sum(i => i.Count);
+        Growth.Write(output, "pieces", [pieces / 4, pieces, 4 * pieces, 16 * pieces], size =>
+        {
+            StripProblem job = first with { Items = [.. first.Items.Select(i => i with { Count = Math.Max(1, i.Count * size / pieces) })] };
+            return () => new StripOptimiser().Solve(job);
+        });
+        output.WriteLine();
         Literature(output);
     }
 

@@ -18,6 +18,15 @@ internal sealed class FitBench : IBench
         Compare(output, 36, 50);
         Compare(output, 360, 5);
         Points(output);
+        output.WriteLine();
+        output.WriteLine("Open rings:");
+        output.WriteLine();
+        Growth.Write(output, "wedges", [12, 24, 48, 96, 192, 384], wedges =>
+        {
+            FitWedge[] ring = FitRings.Ring(wedges);
+            var solver = new DryFitSolver();
+            return () => solver.Solve(ring);
+        });
     }
 
     private static void Compare(TextWriter output, int wedges, int times)

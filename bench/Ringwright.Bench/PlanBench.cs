@@ -11,7 +11,8 @@ namespace Ringwright.Bench;
 /// <summary>What happens at every change on the screen: the whole piece planned anew, and its mesh made anew.</summary>
 internal sealed class PlanBench : IBench
 {
-    private const int Runs = 9;
+    private const int Runs = 9, Count = 36;
+    private static readonly int[] RingsOfGrowth = [28, 56, 112, 224, 556];
     private const double RingHeight = 4; // mm: the tallest of these vases is still a vase
 
     public string Name => "plan";
@@ -20,7 +21,7 @@ internal sealed class PlanBench : IBench
 
     public void Run(TextWriter output)
     {
-        (Piece piece, Shop shop) = Vase(42, 36);
+        (Piece piece, Shop shop) = Vase(42, Count);
         Plan plan = Planner.Plan(piece, shop);
         Contest.Write(output,
         [
@@ -29,37 +30,17 @@ internal sealed class PlanBench : IBench
             Least("turned piece and mesh alone", () => Mesh(plan)),
         ]);
         output.WriteLine();
-        Growth(output);
+        WriteGrowth(output);
     }
 
-    private static void Growth(TextWriter output)
+    private static void WriteGrowth(TextWriter output)
     {
-        output.WriteLine("| segments | plan and mesh, ms (fastest) | KiB |");
-        output.WriteLine("|---:|---:|---:|");
-        List<(double Segments, double Ms)> points = [];
-        foreach ((int rings, int count) in (ReadOnlySpan<(int, int)>)[(28, 36), (56, 36), (112, 36), (224, 36), (556, 36)])
+        IReadOnlyList<(double Size, double Ms)> seen = Growth.Write(output, "segments", [.. RingsOfGrowth.Select(rings => rings * Count)], size =>
         {
-            (Piece piece, Shop shop) = Vase(rings, count);
-            void Once() => Mesh(Planner.Plan(piece, shop));
-            Once();
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            Once();
-            double kib = (GC.GetAllocatedBytesForCurrentThread() - before) / 1024.0;
-            double ms = Enumerable.Range(0, Runs).Min(_ => Stopclock.Once(Once));
-            points.Add((rings * count, ms));
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {rings * count} | {ms:0.0} | {kib:0} |"));
-        }
-
-        output.WriteLine();
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Time grows with the power {Exponent(points):0.00} of the segments; mark: 20,000 segments under 1000 ms, {(points[^1].Ms < 1000 ? "met" : "missed")}."));
-    }
-
-    // Slope of the least-squares line through the logarithms.
-    private static double Exponent(List<(double Segments, double Ms)> points)
-    {
-        double[] x = [.. points.Select(p => Math.Log(p.Segments))], y = [.. points.Select(p => Math.Log(p.Ms))];
-        double meanX = x.Average(), meanY = y.Average();
-        return x.Zip(y, (a, b) => (a - meanX) * (b - meanY)).Sum() / x.Sum(a => (a - meanX) * (a - meanX));
+            (Piece piece, Shop shop) = Vase(size / Count, Count);
+            return () => Mesh(Planner.Plan(piece, shop));
+        });
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Mark: 20,000 segments under 1000 ms, {(seen[^1].Ms < 1000 ? "met" : "missed")}."));
     }
 
     private static Way Least(string name, Action work) => new(name, () => Enumerable.Range(0, Runs).Min(_ => Stopclock.Once(work)));

@@ -38,6 +38,8 @@ internal sealed class ReachBench : IBench
         double worst = sample.Zip(Simulate(sample), (cell, chance) => Math.Abs(cell.Chance - chance)).Max();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"Chance to close, closed form against simulation: at most {worst:0.0000} apart in {Samples} cells; one standard error is at most {0.5 / Math.Sqrt(Rings):0.0000}."));
+        output.WriteLine();
+        Growth.Write(output, "cells", [240, 600, 1200, 2400], cells => () => ReachMap.Of(Shop, Segments, Diameters[..(cells / Segments.Length)]));
     }
 
     private static double[] Simulate(ReachCell[] cells) =>

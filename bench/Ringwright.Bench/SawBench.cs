@@ -53,6 +53,12 @@ internal sealed class SawBench : IBench
         ]);
         output.WriteLine();
         Check(output, run, finished);
+        output.WriteLine();
+        Growth.Write(output, "wedges", [9, 18, 36, 72, 144], wedges =>
+        {
+            SawJob job = Job with { Board = Job.Board with { Length = 2000 }, Wanted = wedges };
+            return () => SawSimulator.Run(job);
+        });
     }
 
     private static void Check(TextWriter output, SawRun run, SawRun finished)

@@ -31,7 +31,7 @@ internal sealed class SolidBench : IBench
         output.WriteLine();
         Checks(output);
         output.WriteLine();
-        Growth(output);
+        WriteGrowth(output);
     }
 
     private static void Times(TextWriter output)
@@ -100,7 +100,7 @@ internal sealed class SolidBench : IBench
     }
 
     // Rings of 100 segments, otherwise like the vase.
-    private static void Growth(TextWriter output)
+    private static void WriteGrowth(TextWriter output)
     {
         int[] sizes = [1_000, 5_000, 20_000, 40_000, 80_000];
         List<(double Segments, double Ms, double Bytes)> seen = [];
@@ -124,13 +124,7 @@ internal sealed class SolidBench : IBench
         }
 
         output.WriteLine();
-        output.WriteLine(Text($"fitted exponents (log-log least squares): time {Exponent(seen.Select(s => (s.Segments, s.Ms))):0.00}, memory {Exponent(seen.Select(s => (s.Segments, s.Bytes))):0.000}; mark: 20,000 segments under 1,000 ms"));
-    }
-
-    private static double Exponent(IEnumerable<(double X, double Y)> points)
-    {
-        (double[] x, double[] y) = ([.. points.Select(p => Math.Log(p.X))], [.. points.Select(p => Math.Log(p.Y))]);
-        return MathNet.Numerics.Fit.Line(x, y).B;
+        output.WriteLine(Text($"fitted exponents (log-log least squares): time {Growth.Exponent(seen.Select(s => (s.Segments, s.Ms))):0.00}, memory {Growth.Exponent(seen.Select(s => (s.Segments, s.Bytes))):0.000}; mark: 20,000 segments under 1,000 ms"));
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
