@@ -1,7 +1,7 @@
-using Ringwright.Web.Bench;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Authorization;
 using Ringwright.Core.Planning;
+using Ringwright.Web.Bench;
 using Ringwright.Web.Floor;
 using Ringwright.Web.Sharing;
 
