@@ -117,6 +117,12 @@ public sealed record Sheet(Plan Good, UnitChoice Units)
     /// <summary>The sheet with another plan of its piece; its rings stay who they are.</summary>
     internal Sheet Planned(Plan plan) => ReferenceEquals(plan, Good) ? this : this with { Good = plan, RingMarks = RingIdentity.Follow(Good.Piece.Rings, RingMarks, plan.Piece.Rings) };
 
+    /// <summary>What is kept of a sheet long past: its piece and shop, without the plan that follows from them.</summary>
+    internal Sheet Folded() => this with { Good = Good with { Rings = [], Figures = [], Form = null } };
+
+    /// <summary>A folded sheet with its plan again.</summary>
+    internal Sheet Unfolded() => this with { Good = Planner.Plan(Good.Piece, Good.Shop) };
+
     /// <summary>The sheet with other units. Texts that wait get the unit they were typed in, so that none changes its meaning.</summary>
     public Sheet In(UnitChoice units)
     {

@@ -15,7 +15,7 @@ namespace Ringwright.Web.Bench;
 public sealed class Workbench(Sheet sheet)
 {
     private readonly Lock _lock = new();
-    private History<Sheet> _history = new(sheet);
+    private History<Sheet> _history = new(sheet, s => s.Folded(), s => s.Unfolded());
 
     /// <summary>Raised after every change.</summary>
     public event Action? Changed;

@@ -14,26 +14,37 @@ public class HistoryTests
     }
 
     [Fact]
-    public void The_oldest_steps_are_forgotten_and_the_last_ones_never()
+    public void Steps_go_back_to_the_first_and_the_long_past_is_folded()
     {
-        var history = new History<int>(0);
-        int steps = History<int>.Most * 10;
-        for (int i = 1; i <= steps; i++)
+        var folded = new HashSet<int>();
+        int unfolded = 0;
+        var history = new History<int>(1, s => { Assert.True(folded.Add(s)); return -s; }, s => { unfolded++; return -s; });
+        int steps = History<int>.Whole * 10;
+        for (int i = 2; i <= steps; i++)
         {
             history = history.To(i);
             if (i % 7 == 0) history = history.Undone().Redone();
         }
 
-        int back = 0;
-        for (; history.CanUndo; back++)
+        Assert.InRange(folded.Count, steps - History<int>.Whole - 51, steps - History<int>.Whole);
+        for (int back = 0; back < steps - 1; back++)
         {
             Assert.Equal(steps - back, history.Now);
             history = history.Undone();
         }
 
-        Assert.InRange(back, History<int>.Most, History<int>.Most + 50);
-        while (history.CanRedo) history = history.Redone();
-        Assert.Equal(steps, history.Now);
+        Assert.Equal((1, false, folded.Count), (history.Now, history.CanUndo, unfolded));
+    }
+
+    [Fact]
+    public void Forth_again_from_the_long_past_all_states_come_back()
+    {
+        int steps = History<int>.Whole * 3;
+        var history = new History<int>(1, s => -s, s => -s);
+        for (int i = 2; i <= steps; i++) history = history.To(i);
+        while (history.CanUndo) history = history.Undone();
+        for (int i = 1; i < steps; i++, history = history.Redone()) Assert.Equal(i, history.Now);
+        Assert.Equal((steps, false), (history.Now, history.CanRedo));
     }
 
     [Fact]
