@@ -13,26 +13,19 @@ internal struct CutErrorSource(CutError cut, ulong seed, ulong block)
     /// <summary>Fills a buffer of even length with independent cut errors.</summary>
     internal void Fill(Span<Vector512<double>> errors)
     {
-        LaneNormals.Fill(ref _random, errors);
         if (cut.MisSeating is { Probability: > 0 } bad)
-            ScaleMixed(errors, bad);
+            FillMixed(errors, bad);
         else
-            ScaleAll(errors);
+            LaneNormals.Fill(ref _random, errors, cut.Bias, cut.Sd);
     }
 
     /// <summary>Fills a buffer of even length with standard normals, for errors other than those of cuts.</summary>
     internal void FillStandard(Span<Vector512<double>> normals) => LaneNormals.Fill(ref _random, normals);
 
-    private readonly void ScaleAll(Span<Vector512<double>> errors)
+    private void FillMixed(Span<Vector512<double>> errors, MisSeating bad)
     {
-        Vector512<double> bias = Vector512.Create(cut.Bias);
-        Vector512<double> sd = Vector512.Create(cut.Sd);
-        foreach (ref Vector512<double> error in errors)
-            error = Vector512.FusedMultiplyAdd(error, sd, bias);
-    }
+        LaneNormals.Fill(ref _random, errors);
 
-    private void ScaleMixed(Span<Vector512<double>> errors, MisSeating bad)
-    {
         // 53 uniform bits against p: the chance is met to 1e-16.
         Vector512<ulong> threshold = Vector512.Create((ulong)(bad.Probability * (1L << 53)));
         Vector512<double> bias = Vector512.Create(cut.Bias);
