@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 
 namespace Ringwright.Bench;
@@ -38,13 +39,15 @@ internal sealed record Way(string Name, Func<double?> Ms, string Note = "")
 /// </summary>
 internal static class Contest
 {
-    // The first rounds let the compiler reach its last tier.
+    // The first rounds let the compiler reach its last tier, which it puts off while it has new methods to compile.
     private const int WarmUpRounds = 3;
+    private const int WarmUpMs = 2000;
     private const int Rounds = 9;
 
     internal static void Write(TextWriter output, IReadOnlyList<Way> ways)
     {
-        double?[][] rounds = [.. Enumerable.Range(0, WarmUpRounds + Rounds).Select(_ => Round(ways)).Skip(WarmUpRounds)];
+        WarmUp(ways);
+        double?[][] rounds = [.. Enumerable.Range(0, Rounds).Select(_ => Round(ways))];
         output.WriteLine("| way | ratio to the first | ms | fastest | note |");
         output.WriteLine("|---|---:|---:|---:|---|");
         for (int way = 0; way < ways.Count; way++)
@@ -54,6 +57,12 @@ internal static class Contest
             double? fastest = rounds.Min(round => round[way]);
             output.WriteLine($"| {ways[way].Name} | {Text(ratio, "0.00")} | {Ms(ms)} | {Ms(fastest)} | {ways[way].Remark(fastest, ratio)} |");
         }
+    }
+
+    private static void WarmUp(IReadOnlyList<Way> ways)
+    {
+        var watch = Stopwatch.StartNew();
+        for (int round = 0; round < WarmUpRounds || watch.ElapsedMilliseconds < WarmUpMs; round++) Round(ways);
     }
 
     private static double?[] Round(IReadOnlyList<Way> ways) => [.. ways.Select(way => way.Ms())];

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using System.Globalization;
 using Ringwright.Cli.Commands.Kept;
 using Ringwright.Cli.Output;
 using Ringwright.Cli.Reference;
@@ -57,12 +56,12 @@ internal sealed class DiagnoseCommand(IAnsiConsole console) : Command<DiagnoseCo
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         PictureFile.Check(settings.Picture);
-        if (settings.Readings.Length == 0) throw new BadInputException("--read", "nothing that was seen is told", ReadingText.Grammar);
+        if (settings.Readings.Length == 0) throw new BadInputException(ReadingOption.Name, "nothing that was seen is told", ReadingText.Grammar);
         Piece piece = PieceOf(settings);
         Plan plan = Planner.Plan(piece, ShopFile.Read(settings.Shop, settings.AtHand, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, settings.Ring);
         MeasureStyle style = settings.Style(piece.Units);
-        FitObservation[] readings = [.. settings.Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), style.Unit))];
+        FitObservation[] readings = ReadingOption.Read(settings.Readings, style.Unit);
         FitDiagnosis diagnosis = FitDiagnosis.Of(ring.Stave is null ? DiagnosedRing.Of(ring, plan.Shop.Sled) : DiagnosedRing.Of(ring, plan.Shop.Sled, 0), readings);
         if (settings.Picture is not null && diagnosis.Correction.IsTilt) throw new BadInputException("--picture", "what is to be changed is the blade’s tilt, and only fences are drawn", "leave it out");
         if (settings.Json) JsonOut.Write(console, json => DiagnosisJson.Write(json, diagnosis, readings, style));

@@ -6,9 +6,9 @@ namespace Ringwright.Core.Geometry;
 /// </summary>
 internal ref struct SolidClipper
 {
-    private const int SmallEnough = 64;
+    private const int SmallEnough = 256;
 
-    private readonly ConvexSolid _solid;
+    private readonly SolidView _solid;
     private readonly Span<double> _distances;
     private readonly Span<int> _newIndex;
     private readonly Span<Vector3D> _corners;
@@ -25,7 +25,7 @@ internal ref struct SolidClipper
     private int _loopCount;
     private int _faceCount;
 
-    private SolidClipper(ConvexSolid solid, Span<double> distances, Span<Vector3D> corners, Span<bool> on, Span<int> whole,
+    public SolidClipper(SolidView solid, Span<double> distances, Span<Vector3D> corners, Span<bool> on, Span<int> indices,
         Span<HalfSpace> planes, Span<(int Low, int High, int Corner)> crossed, Span<(int From, int To)> open)
     {
         _solid = solid;
@@ -36,52 +36,95 @@ internal ref struct SolidClipper
         _crossed = crossed;
         _open = open;
         int faces = solid.FaceCount;
-        _newIndex = whole[..solid.Corners.Length];
-        _newIndex.Fill(-1);
-        _starts = whole.Slice(_newIndex.Length, faces + 2);
-        _tags = whole.Slice(_newIndex.Length + faces + 2, faces + 1);
-        _loops = whole[(_newIndex.Length + (2 * faces) + 3)..];
+        _newIndex = indices[..solid.Corners.Length];
+        _starts = indices.Slice(_newIndex.Length, faces + 2);
+        _tags = indices.Slice(_newIndex.Length + faces + 2, faces + 1);
+        _loops = indices[(_newIndex.Length + (2 * faces) + 3)..];
     }
 
     /// <summary>What of <paramref name="solid"/> lies in <paramref name="half"/>.</summary>
     public static ConvexSolid Clip(ConvexSolid solid, HalfSpace half, int tag)
     {
-        int corners = solid.Corners.Length;
-        Span<double> distances = corners <= SmallEnough ? stackalloc double[corners] : new double[corners];
-        (bool inside, bool outside) = Measure(solid, half, distances);
-        if (!outside) return solid;
-        if (!inside) return ConvexSolid.Empty;
-
-        int edges = solid.Loops.Length;
-        int faces = solid.FaceCount;
-        // A convex loop crosses a plane at most twice, so no face gains more than one corner; the cap has at most two a face.
-        int most = corners + (2 * faces);
-        int whole = corners + (2 * faces) + 3 + edges + (4 * faces);
-        bool small = edges <= 4 * SmallEnough;
-        Span<Vector3D> kept = small ? stackalloc Vector3D[most] : new Vector3D[most];
-        Span<bool> on = small ? stackalloc bool[most] : new bool[most];
-        Span<int> indices = small ? stackalloc int[whole] : new int[whole];
-        Span<HalfSpace> planes = small ? stackalloc HalfSpace[faces + 1] : new HalfSpace[faces + 1];
-        Span<(int, int, int)> crossed = small ? stackalloc (int, int, int)[2 * faces] : new (int, int, int)[2 * faces];
-        Span<(int, int)> open = small ? stackalloc (int, int)[2 * edges] : new (int, int)[2 * edges];
-        var clipper = new SolidClipper(solid, distances, kept, on, indices, planes, crossed, open);
-        for (int face = 0; face < solid.FaceCount; face++) clipper.CutFace(face);
-        clipper.Cap(half, tag);
-        return clipper.Solid();
+        SolidView view = solid.View;
+        int corners = CornersFor(view);
+        int indices = IndicesFor(view);
+        int faces = view.FaceCount;
+        int edges = view.Loops.Length;
+        bool small = edges <= SmallEnough;
+        var clipper = new SolidClipper(
+            view,
+            small ? stackalloc double[view.Corners.Length] : new double[view.Corners.Length],
+            small ? stackalloc Vector3D[corners] : new Vector3D[corners],
+            small ? stackalloc bool[corners] : new bool[corners],
+            small ? stackalloc int[indices] : new int[indices],
+            small ? stackalloc HalfSpace[faces + 1] : new HalfSpace[faces + 1],
+            small ? stackalloc (int, int, int)[2 * faces] : new (int, int, int)[2 * faces],
+            small ? stackalloc (int, int)[2 * edges] : new (int, int)[2 * edges]);
+        return clipper.Clip(half, tag) switch
+        {
+            ClipResult.Nothing => ConvexSolid.Empty,
+            ClipResult.All => solid,
+            _ => clipper.Result.Copied(),
+        };
     }
 
-    private static (bool Inside, bool Outside) Measure(ConvexSolid solid, HalfSpace half, Span<double> distances)
+    /// <summary>What of <paramref name="solid"/> lies in all of <paramref name="halves"/>, clipped one after another without a solid in between.</summary>
+    public static ConvexSolid ClipAll(ConvexSolid solid, ReadOnlySpan<HalfSpace> halves, int tag, ClipRooms rooms)
+    {
+        ClipRoom room = rooms.First;
+        ClipRoom other = rooms.Second;
+        SolidView rest = solid.View;
+        bool clipped = false;
+        foreach (HalfSpace half in halves)
+        {
+            SolidClipper clipper = room.Clipper(rest);
+            ClipResult result = clipper.Clip(half, tag);
+            if (result == ClipResult.Nothing) return ConvexSolid.Empty;
+            if (result == ClipResult.All) continue;
+            rest = clipper.Result;
+            clipped = true;
+            (room, other) = (other, room);
+        }
+
+        return clipped ? rest.Copied() : solid;
+    }
+
+    /// <summary>Corners for which a clip needs room: a convex loop crosses a plane at most twice, so no face gains more than two.</summary>
+    public static int CornersFor(SolidView solid) => solid.Corners.Length + (2 * solid.FaceCount);
+
+    /// <summary>Indices for which a clip needs room: new numbers of corners, starts, tags, and loops with a cap of at most two corners a face.</summary>
+    public static int IndicesFor(SolidView solid) =>
+        solid.Corners.Length + (2 * solid.FaceCount) + 3 + solid.Loops.Length + (4 * solid.FaceCount);
+
+    /// <summary>What is left, after a clip that left a part.</summary>
+    public readonly SolidView Result => new(
+        _corners[.._cornerCount], _loops[.._loopCount], _starts[..(_faceCount + 1)], _planes[.._faceCount], _tags[.._faceCount]);
+
+    /// <summary>Clips, once.</summary>
+    public ClipResult Clip(HalfSpace half, int tag)
+    {
+        (bool inside, bool outside) = Measure(half);
+        if (!outside) return ClipResult.All;
+        if (!inside) return ClipResult.Nothing;
+        _newIndex.Fill(-1);
+        _starts[0] = 0;
+        for (int face = 0; face < _solid.FaceCount; face++) CutFace(face);
+        Cap(half, tag);
+        return ClipResult.Part;
+    }
+
+    private readonly (bool Inside, bool Outside) Measure(HalfSpace half)
     {
         bool inside = false;
         bool outside = false;
-        ReadOnlySpan<Vector3D> corners = solid.Corners;
+        ReadOnlySpan<Vector3D> corners = _solid.Corners;
         for (int i = 0; i < corners.Length; i++)
         {
             double distance = half.Distance(corners[i]);
             if (Math.Abs(distance) <= ConvexSolid.OnPlane) distance = 0;
             inside |= distance < 0;
             outside |= distance > 0;
-            distances[i] = distance;
+            _distances[i] = distance;
         }
 
         return (inside, outside);
@@ -90,11 +133,27 @@ internal ref struct SolidClipper
     private void CutFace(int face)
     {
         ReadOnlySpan<int> loop = _solid.FaceCorners(face);
-        (bool inside, bool reached) = Sides(loop);
-        if (!inside) return;
-        if (reached) CutLoop(loop);
-        else foreach (int corner in loop) _loops[_loopCount++] = Kept(corner);
+        if (!KeepLoop(loop))
+        {
+            if (!IsPartlyInside(loop)) return;
+            CutLoop(loop);
+        }
+
         Close(_solid.Planes[face], _solid.Tags[face]);
+    }
+
+    // Keeps a face that the cutting plane does not reach, as most are; otherwise what was noted of it is forgotten.
+    private bool KeepLoop(ReadOnlySpan<int> loop)
+    {
+        int count = _loopCount;
+        foreach (int corner in loop)
+        {
+            if (_distances[corner] >= 0) return false;
+            _loops[count++] = Kept(corner);
+        }
+
+        _loopCount = count;
+        return true;
     }
 
     private void CutLoop(ReadOnlySpan<int> loop)
@@ -112,24 +171,18 @@ internal ref struct SolidClipper
         NoteOpenEdges(start);
     }
 
-    // Whether the face has a corner inside, and one on the cutting plane or beyond.
-    private readonly (bool Inside, bool Reached) Sides(ReadOnlySpan<int> loop)
+    private readonly bool IsPartlyInside(ReadOnlySpan<int> loop)
     {
-        bool inside = false;
-        bool reached = false;
         foreach (int corner in loop)
-        {
-            inside |= _distances[corner] < 0;
-            reached |= _distances[corner] >= 0;
-        }
-
-        return (inside, reached);
+            if (_distances[corner] < 0) return true;
+        return false;
     }
 
     private int Kept(int corner)
     {
-        if (_newIndex[corner] < 0) _newIndex[corner] = AddCorner(_solid.Corners[corner], _distances[corner] == 0);
-        return _newIndex[corner];
+        ref int index = ref _newIndex[corner];
+        if (index < 0) index = AddCorner(_solid.Corners[corner], _distances[corner] == 0);
+        return index;
     }
 
     private int Crossing(int a, int b)
@@ -204,11 +257,17 @@ internal ref struct SolidClipper
         _tags[_faceCount] = tag;
         _starts[++_faceCount] = _loopCount;
     }
+}
 
-    private readonly ConvexSolid Solid() => new(
-        _corners[.._cornerCount].ToArray(),
-        _loops[.._loopCount].ToArray(),
-        _starts[..(_faceCount + 1)].ToArray(),
-        _planes[.._faceCount].ToArray(),
-        _tags[.._faceCount].ToArray());
+/// <summary>What a clip leaves of a solid.</summary>
+internal enum ClipResult
+{
+    /// <summary>Nothing with a volume.</summary>
+    Nothing,
+
+    /// <summary>All of it: nothing was cut.</summary>
+    All,
+
+    /// <summary>A part.</summary>
+    Part,
 }

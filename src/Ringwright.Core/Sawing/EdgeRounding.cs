@@ -11,14 +11,13 @@ internal static class EdgeRounding
     /// <summary>The most by which facets stand proud of the true round, mm: a tenth of the thinnest feeler gauge (0.02 mm; common practice, no source).</summary>
     public const double Proud = 0.002;
 
-    /// <summary>The solid with the edge between <paramref name="a"/> and <paramref name="b"/> rounded to <paramref name="radius"/> mm.</summary>
-    public static ConvexSolid Round(ConvexSolid solid, HalfSpace a, HalfSpace b, double radius)
+    /// <summary>Adds the half-spaces whose boundaries round the edge between <paramref name="a"/> and <paramref name="b"/> to <paramref name="radius"/> mm.</summary>
+    public static void AddFacets(List<HalfSpace> facets, HalfSpace a, HalfSpace b, double radius)
     {
-        if (radius == 0) return solid;
+        if (radius == 0) return;
         double turn = Math.Atan2(a.Normal.Cross(b.Normal).Length, a.Normal.Dot(b.Normal));
         int steps = (int)Math.Ceiling(turn / Step(radius));
-        for (int i = 1; i < steps; i++) solid = solid.Clip(Facet(a, b, radius, turn, (double)i / steps), FaceTag.Rounded);
-        return solid;
+        for (int i = 1; i < steps; i++) facets.Add(Facet(a, b, radius, turn, (double)i / steps));
     }
 
     // Tangents a step apart meet radius / cos(step / 2) from the axis.

@@ -1,12 +1,16 @@
+using System.Runtime.InteropServices;
 using Ringwright.Core.Geometry;
 
 namespace Ringwright.Core.Sawing;
 
 /// <summary>Takes off what hand sanding takes off: first the faces, then their upright edges.</summary>
-internal static class HandSanding
+internal sealed class HandSanding
 {
+    private readonly ClipRooms _rooms = new();
+    private readonly List<HalfSpace> _facets = [];
+
     /// <summary>The wedge after <paramref name="sanding"/>.</summary>
-    public static WedgeShape Sand(WedgeShape wedge, Sanding sanding)
+    public WedgeShape Sand(WedgeShape wedge, Sanding sanding)
     {
         wedge = Faces(wedge, sanding);
         return wedge with { Solid = Edges(wedge, sanding) };
@@ -49,14 +53,16 @@ internal static class HandSanding
         return (slope * up, slope * (low + high) / 2);
     }
 
-    private static ConvexSolid Edges(WedgeShape wedge, Sanding sanding)
+    private ConvexSolid Edges(WedgeShape wedge, Sanding sanding)
     {
         // Where a tip flat separates the faces by more than the rounding, the first removes nothing; at a sharp tip it takes all.
         double both = Math.Max(sanding.Minus.TipRadius, sanding.Plus.TipRadius);
-        ConvexSolid solid = EdgeRounding.Round(wedge.Solid, wedge.Minus, wedge.Plus, both);
-        solid = EdgeRounding.Round(solid, wedge.Minus, wedge.Rim, sanding.Minus.RimRadius);
-        solid = EdgeRounding.Round(solid, wedge.Plus, wedge.Rim, sanding.Plus.RimRadius);
-        solid = EdgeRounding.Round(solid, wedge.Minus, wedge.Far, sanding.Minus.TipRadius);
-        return EdgeRounding.Round(solid, wedge.Plus, wedge.Far, sanding.Plus.TipRadius);
+        _facets.Clear();
+        EdgeRounding.AddFacets(_facets, wedge.Minus, wedge.Plus, both);
+        EdgeRounding.AddFacets(_facets, wedge.Minus, wedge.Rim, sanding.Minus.RimRadius);
+        EdgeRounding.AddFacets(_facets, wedge.Plus, wedge.Rim, sanding.Plus.RimRadius);
+        EdgeRounding.AddFacets(_facets, wedge.Minus, wedge.Far, sanding.Minus.TipRadius);
+        EdgeRounding.AddFacets(_facets, wedge.Plus, wedge.Far, sanding.Plus.TipRadius);
+        return wedge.Solid.ClipAll(CollectionsMarshal.AsSpan(_facets), FaceTag.Rounded, _rooms);
     }
 }

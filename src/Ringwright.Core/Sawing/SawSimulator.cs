@@ -14,6 +14,7 @@ public sealed class SawSimulator
     private readonly Draws _finish;
     private readonly BoardOnSaw _board;
     private readonly Truing? _truing;
+    private readonly HandSanding _sanding = new();
     private readonly ImmutableArray<Cut>.Builder _cuts = ImmutableArray.CreateBuilder<Cut>();
     private readonly ImmutableArray<SawnWedge>.Builder _wedges = ImmutableArray.CreateBuilder<SawnWedge>();
     private readonly ImmutableArray<ConvexSolid>.Builder _offcuts = ImmutableArray.CreateBuilder<ConvexSolid>(2);
@@ -130,7 +131,7 @@ public sealed class SawSimulator
     {
         WedgeShape shape = Shape(before, cut, piece, out bool plusIsNew);
         if (_truing is { } truing) shape = truing.True(shape, number);
-        shape = HandSanding.Sand(shape, SandingOf(number));
+        shape = _sanding.Sand(shape, SandingOf(number));
         double sawn = piece.Volume;
         double dust = ReferenceEquals(shape.Solid, piece) ? 0 : sawn - shape.Solid.Volume;
         _volumes = _volumes with { Wedges = _volumes.Wedges + sawn, SandingDust = _volumes.SandingDust + dust };

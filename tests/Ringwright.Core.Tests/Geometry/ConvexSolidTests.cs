@@ -73,6 +73,19 @@ public class ConvexSolidTests
     });
 
     [Fact]
+    public void Cutting_by_many_planes_at_once_is_cutting_by_one_after_another() => Half.Array[0, 40].Sample(halves =>
+    {
+        ConvexSolid one = UnitCube;
+        foreach (HalfSpace half in halves) one = one.Clip(half, 10);
+        ConvexSolid all = UnitCube.ClipAll(halves, 10);
+        SolidChecks.AssertSound(all);
+        Assert.Equal(one.Corners.ToArray(), all.Corners.ToArray());
+        Assert.Equal(one.Planes.ToArray(), all.Planes.ToArray());
+        Assert.Equal(one.Tags.ToArray(), all.Tags.ToArray());
+        for (int face = 0; face < one.FaceCount; face++) Assert.Equal(one.FaceCorners(face).ToArray(), all.FaceCorners(face).ToArray());
+    });
+
+    [Fact]
     public void A_plane_on_a_face_or_beside_the_solid_changes_nothing()
     {
         ConvexSolid cube = UnitCube;

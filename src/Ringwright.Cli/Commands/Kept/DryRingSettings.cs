@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using System.Globalization;
 using Ringwright.Cli.Output;
 using Ringwright.Core;
 using Ringwright.Core.Documents;
@@ -40,9 +39,8 @@ internal sealed class DryRingSettings : KeptSettings, ITakesShop
         Piece piece = DocumentFile.Read(File, DocumentJson.ReadPiece);
         Plan plan = Planner.Plan(piece, ShopFile.Read(Shop, AtHand, piece.Units));
         RingPlan ring = RingSettings.Pick(plan, Ring);
-        FitObservation[] readings = [.. Readings.Select((text, i) => ReadingText.Read(text, string.Create(CultureInfo.InvariantCulture, $"--read, reading {i + 1}"), piece.Units))];
-        LoggedClosure closure = ReadClosure.Of(ring, plan.Shop.Sled, readings)
-            ?? throw new BadInputException("--read", "no opening of a closed ring of wedges is told", "one such as \"gathered rim 0.4 mm\" is needed");
+        LoggedClosure closure = ReadClosure.Of(ring, plan.Shop.Sled, ReadingOption.Read(Readings, piece.Units))
+            ?? throw new BadInputException(ReadingOption.Name, "no opening of a closed ring of wedges is told", "one such as \"gathered rim 0.4 mm\" is needed");
         return new() { Sled = plan.Shop.Sled.Kind, Note = Note ?? $"{piece.Name}, {ring.Ring.Name}", Closures = [closure] };
     }
 }
