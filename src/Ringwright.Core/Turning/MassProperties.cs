@@ -43,6 +43,18 @@ public readonly record struct MassProperties(
         a.Volume + b.Volume, a.Mass + b.Mass, a.Moment + b.Moment, a.AxisInertia + b.AxisInertia,
         a.CrossX + b.CrossX, a.CrossY + b.CrossY, a.OuterArea + b.OuterArea, a.InnerArea + b.InnerArea);
 
+    /// <summary>The same body turned about the axis by <paramref name="angle"/> radians, counter-clockwise.</summary>
+    internal MassProperties Turned(double angle)
+    {
+        (double sin, double cos) = Math.SinCos(angle);
+        return this with
+        {
+            Moment = new((cos * Moment.X) - (sin * Moment.Y), (sin * Moment.X) + (cos * Moment.Y), Moment.Z),
+            CrossX = (cos * CrossX) - (sin * CrossY),
+            CrossY = (sin * CrossX) + (cos * CrossY),
+        };
+    }
+
     /// <summary>The same body of <paramref name="density"/> g/mm³, if this one is of 1 g/mm³.</summary>
     internal MassProperties OfDensity(double density) => this with
     {

@@ -12,6 +12,7 @@ internal sealed class WallIntegrals
     private const double Hair = 1e-9;
 
     private readonly WallSection _section;
+    private readonly Dictionary<SegmentShape, MassProperties> _known = [];
 
     // Per radian, and per unit of the chord of a unit circle: integrals of (R² − r²)/2, (R³ − r³)/3, (R⁴ − r⁴)/4.
     private readonly double _second;
@@ -47,14 +48,19 @@ internal sealed class WallIntegrals
 
     public MassProperties Over(TurnedSegment segment)
     {
-        MassProperties sum = default;
-        foreach (SegmentSpan cell in SegmentCells.Of(segment)) sum += Over(cell);
-        return sum;
+        if (segment.Within is null && new SegmentSpan(segment) is { IsRadial: true } span) return OverRadial(span);
+        SegmentShape shape = SegmentShape.Of(segment);
+        if (!_known.TryGetValue(shape, out MassProperties mass))
+        {
+            foreach (SegmentSpan cell in SegmentCells.Of(SegmentShape.AtZero(segment))) mass += cell.IsRadial ? OverRadial(cell) : OverSlabs(cell);
+            _known.Add(shape, mass);
+        }
+
+        return mass.Turned(segment.From.Direction);
     }
 
-    private MassProperties Over(in SegmentSpan span)
+    private MassProperties OverRadial(in SegmentSpan span)
     {
-        if (!span.IsRadial) return OverSlabs(span);
         double angle = Math.Max(0, span.Angle);
         (double sinFrom, double cosFrom) = Math.SinCos(span.From);
         (double sinTo, double cosTo) = Math.SinCos(span.From + angle);

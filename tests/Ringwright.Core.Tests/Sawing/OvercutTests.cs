@@ -86,4 +86,12 @@ public class OvercutTests
         SawnWedge wedge = SawSimulator.Run(job).Wedges[0];
         Assert.Equal(wedge.AsSawn.Section(Example.Thickness / 2).Area, right.Piece.Area, 9);
     }
+
+    [Fact] // The steep first cut ends much farther along the far edge than where it starts.
+    public void The_test_cut_is_seen_however_much_is_squared_off()
+    {
+        BoardBlank board = new(300, 1.5, 1);
+        SawSetup saw = new(new TwoFenceSled(new(Math.PI / 6), new(Math.PI / 6)), 1.8, 1.2) { SquaringTrim = 40 };
+        Assert.All(TestCut.Pictures(board, saw, 0.3), p => Assert.True(p.Piece.Area > 0 && p.BoardEnd.Area > p.Piece.Area));
+    }
 }
