@@ -17,6 +17,7 @@ internal sealed class CoupledSystem
     private double[] _multipliers = [];
     private (int From, int To, double Yield)[] _span = [];
     private int[] _here = [];
+    private int[] _hereStarts = [];
 
     /// <summary>The matrix of each joint, to be filled before <see cref="Factor"/>.</summary>
     public Span<Symmetric3> Blocks => _blocks.AsSpan(0, _joints);
@@ -24,20 +25,19 @@ internal sealed class CoupledSystem
     /// <summary>The coupling rows' multipliers of the last solve.</summary>
     public ReadOnlySpan<double> Multipliers => _multipliers.AsSpan(0, _rows);
 
-    /// <summary>The coefficients of joint <paramref name="joint"/> in the coupling rows.</summary>
+    /// <summary>The coefficients of joint <paramref name="joint"/> in the coupling rows; those of every row that runs through it are to be set anew.</summary>
     public Span<Vector3D> Coupling(int joint) => _coupling.AsSpan(joint * _rows, _rows);
 
-    /// <summary>Starts a system of this size with all entries zero.</summary>
+    /// <summary>Starts a system of this size with all blocks zero.</summary>
     public void Reset(int joints, int rows)
     {
         (_joints, _rows) = (joints, rows);
-        if (_blocks.Length < joints) _blocks = new Symmetric3[joints];
+        if (_blocks.Length < joints) (_blocks, _hereStarts) = (new Symmetric3[joints], new int[joints + 1]);
         if (_coupling.Length < joints * rows) _coupling = new Vector3D[joints * rows];
         if (_multipliers.Length < rows)
-            (_multipliers, _dense, _span, _here) = (new double[rows], new double[rows * rows], new (int, int, double)[rows], new int[rows]);
+            (_multipliers, _dense, _span) = (new double[rows], new double[rows * rows], new (int, int, double)[rows]);
         for (int r = 0; r < rows; r++) _span[r] = (0, joints, 0);
         _blocks.AsSpan(0, joints).Clear();
-        _coupling.AsSpan(0, joints * rows).Clear();
     }
 
     /// <summary>Tells that a row runs only through the joints from <paramref name="from"/> to before <paramref name="to"/>, and yields by <paramref name="yield"/> per unit of its multiplier.</summary>
@@ -46,7 +46,8 @@ internal sealed class CoupledSystem
     /// <summary>Factors the system; false when it is not positive definite.</summary>
     public bool Factor()
     {
-        Array.Clear(_dense);
+        NoteRows();
+        _dense.AsSpan(0, _rows * _rows).Clear();
         for (int r = 0; r < _rows; r++) _dense[(r * _rows) + r] = _span[r].Yield;
         for (int j = 0; j < _joints; j++)
         {
@@ -89,30 +90,40 @@ internal sealed class CoupledSystem
         }
     }
 
-    /// <summary>The rows that run through a joint, ascending.</summary>
-    private ReadOnlySpan<int> Here(int j)
+    private void NoteRows()
     {
+        int most = 0;
+        for (int r = 0; r < _rows; r++) most += _span[r].To - _span[r].From;
+        if (_here.Length < most) _here = new int[2 * most];
         int count = 0;
-        for (int r = 0; r < _rows; r++)
-            if (_span[r].From <= j && j < _span[r].To) _here[count++] = r;
-        return _here.AsSpan(0, count);
+        for (int j = 0; j < _joints; j++)
+        {
+            _hereStarts[j] = count;
+            for (int r = 0; r < _rows; r++)
+                if (_span[r].From <= j && j < _span[r].To) _here[count++] = r;
+        }
+
+        _hereStarts[_joints] = count;
     }
 
+    /// <summary>The rows that run through a joint, ascending.</summary>
+    private ReadOnlySpan<int> Here(int j) => _here.AsSpan(_hereStarts[j].._hereStarts[j + 1]);
+
+    // Cholesky's factors row by row, so that all sums run along rows.
     private bool FactorDense()
     {
-        for (int c = 0; c < _rows; c++)
+        for (int r = 0; r < _rows; r++)
         {
-            double pivot = _dense[(c * _rows) + c];
-            for (int k = 0; k < c; k++) pivot -= _dense[(c * _rows) + k] * _dense[(c * _rows) + k];
-            if (!(pivot > 0)) return false;
-            pivot = Math.Sqrt(pivot);
-            _dense[(c * _rows) + c] = pivot;
-            for (int r = c + 1; r < _rows; r++)
+            Span<double> row = _dense.AsSpan(r * _rows, r + 1);
+            for (int c = 0; c < r; c++)
             {
-                double sum = _dense[(r * _rows) + c];
-                for (int k = 0; k < c; k++) sum -= _dense[(r * _rows) + k] * _dense[(c * _rows) + k];
-                _dense[(r * _rows) + c] = sum / pivot;
+                ReadOnlySpan<double> above = _dense.AsSpan(c * _rows, c + 1);
+                row[c] = (row[c] - Lanes.Dot(row[..c], above[..c])) / above[c];
             }
+
+            double pivot = row[r] - Lanes.Dot(row[..r], row[..r]);
+            if (!(pivot > 0)) return false;
+            row[r] = Math.Sqrt(pivot);
         }
 
         return true;
@@ -120,16 +131,18 @@ internal sealed class CoupledSystem
 
     private void SolveDense()
     {
+        Span<double> y = _multipliers.AsSpan(0, _rows);
         for (int r = 0; r < _rows; r++)
         {
-            for (int k = 0; k < r; k++) _multipliers[r] -= _dense[(r * _rows) + k] * _multipliers[k];
-            _multipliers[r] /= _dense[(r * _rows) + r];
+            ReadOnlySpan<double> row = _dense.AsSpan(r * _rows, r + 1);
+            y[r] = (y[r] - Lanes.Dot(row[..r], y[..r])) / row[r];
         }
 
         for (int r = _rows - 1; r >= 0; r--)
         {
-            for (int k = r + 1; k < _rows; k++) _multipliers[r] -= _dense[(k * _rows) + r] * _multipliers[k];
-            _multipliers[r] /= _dense[(r * _rows) + r];
+            ReadOnlySpan<double> row = _dense.AsSpan(r * _rows, r + 1);
+            y[r] /= row[r];
+            Lanes.Subtract(y[..r], y[r], row[..r]);
         }
     }
 }
