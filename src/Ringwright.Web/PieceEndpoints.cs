@@ -63,8 +63,12 @@ internal static class PieceEndpoints
         Sheet sheet = bench.Now;
         // A slash in a name stays escaped on its way here.
         string ring = sheet.Good.Rings.Any(r => r.Ring.Name == name) ? name : Uri.UnescapeDataString(name);
-        return Results.File(PiecePaper.JobPacket(sheet, choices.Query with { Ring = ring, Sheets = null }, Today, null), Pdf);
+        return SheetsOf(sheet, ring, choices);
     }
+
+    /// <summary>The sheets of one ring of a sheet, as they were last printed.</summary>
+    public static IResult SheetsOf(Sheet sheet, string ring, PrintChoices choices) =>
+        Results.File(PiecePaper.JobPacket(sheet, choices.Query with { Ring = ring, Sheets = null }, Today, null), Pdf);
 
     /// <summary>Answers what cannot be made with the sentence that says why.</summary>
     public static async ValueTask<object?> InOneSentence(EndpointFilterInvocationContext context, EndpointFilterDelegate next)

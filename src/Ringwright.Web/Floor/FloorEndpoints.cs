@@ -72,7 +72,7 @@ internal static class FloorEndpoints
     private static IResult RingSheets(string piece, string ring, FloorNumbers numbers, PrintChoices choices)
     {
         (Sheet sheet, RingPlan plan) = Find(piece, ring, numbers);
-        return Results.File(PiecePaper.JobPacket(sheet, choices.Query with { Ring = plan.Ring.Name, Sheets = null }, DateOnly.FromDateTime(DateTime.Now), null), "application/pdf");
+        return PieceEndpoints.SheetsOf(sheet, plan.Ring.Name, choices);
     }
 
     private static (Sheet Sheet, RingPlan Plan) Find(string piece, string ring, FloorNumbers numbers)

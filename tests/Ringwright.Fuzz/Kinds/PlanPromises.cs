@@ -43,7 +43,7 @@ internal static class PlanPromises
     /// <summary>Whether the plan's own names are strange, so that its texts may be.</summary>
     public static bool Odd(Plan plan)
     {
-        string names = string.Join(' ', plan.Rings.Select(r => $"{r.Ring.Name} {string.Join(' ', r.Ring.Cycle)}").Append(plan.Piece.Name).Append(plan.Piece.Notes).Append(plan.Shop.Name).Append(plan.Shop.Hands.Basis).Append(plan.Shop.Adhesive.Name).Append(plan.Shop.Adhesive.Note).Append(plan.Shop.Money?.Currency));
+        string names = string.Join(' ', plan.Rings.Select(r => $"{r.Ring.Name} {string.Join(' ', r.Layout.Select(s => s.Wood).Distinct())}").Append(plan.Piece.Name).Append(plan.Piece.Notes).Append(plan.Shop.Name).Append(plan.Shop.Hands.Basis).Append(plan.Shop.Adhesive.Name).Append(plan.Shop.Adhesive.Note).Append(plan.Shop.Money?.Currency));
         return names.Contains("NaN", StringComparison.Ordinal) || names.Contains('∞', StringComparison.Ordinal) || names.Contains("{0}", StringComparison.Ordinal) || names.Contains("E+", StringComparison.Ordinal) || names.Contains("Infinity", StringComparison.Ordinal);
     }
 
