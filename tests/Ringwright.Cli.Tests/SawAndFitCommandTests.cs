@@ -57,7 +57,19 @@ public sealed class SawAndFitCommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("19 mm,3/4 in", new[] { 19, 19.05 })]
+    [InlineData("1 cm-2 cm/5 mm", new[] { 10.0, 15, 20 })]
+    [InlineData("1/2 in-1 in/1/4 in", new[] { 12.7, 19.05, 25.4 })]
+    public void Reach_takes_diameters_as_people_write_lengths(string list, double[] diameters)
+    {
+        JsonElement cells = Json("reach", "--segments", "12", "--diameters", list).GetProperty("cells");
+        Assert.Equal(diameters, cells.EnumerateArray().Select(cell => Math.Round(cell.GetProperty("diameter").GetDouble(), 9)));
+    }
+
+    [Theory]
     [InlineData("--segments", "many")]
+    [InlineData("--segments", "12/4")]
+    [InlineData("--diameters", "10 mm-20 mm/0 mm")]
     [InlineData("--segments", "12.5")]
     [InlineData("--segments", "20-10")]
     [InlineData("--diameters", "1-1000000/0.001")]

@@ -27,7 +27,7 @@ internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.
         public string Segments { get; init; } = "6-48/6";
 
         [CommandOption("--diameters <LIST>")]
-        [Description("Diameters across flats in the units spoken: 8-40/4 or 12,19,25.4.")]
+        [Description("Diameters across flats: 8-40/4 or 12,19,25.4 or 3/4 in, bare numbers in the units spoken.")]
         public string? Diameters { get; init; }
 
         [CommandOption("--picture <FILE>")]
@@ -43,8 +43,8 @@ internal sealed class ReachCommand(IAnsiConsole console) : Command<ReachCommand.
     {
         PictureFile.Check(settings.Picture);
         MeasureStyle style = settings.Style(LengthUnit.Millimetre);
-        bool inch = style.Unit == LengthUnit.Inch;
-        ImmutableArray<double> diameters = [.. NumberList.Read("--diameters", settings.Diameters ?? (inch ? "0.25-2/0.25" : "8-40/4")).Select(d => inch ? d * MeasureStyle.MillimetresPerInch : d)];
+        string usual = style.Unit == LengthUnit.Inch ? "0.25-2/0.25" : "8-40/4";
+        ImmutableArray<double> diameters = [.. NumberList.Lengths("--diameters", settings.Diameters ?? usual, style.Unit)];
         ImmutableArray<int> segments = [.. NumberList.Whole("--segments", settings.Segments)];
         var map = ReachMap.Of(settings.ReadShop(style.Unit), segments, diameters);
         // Drawn before anything is printed: a map too large to draw is refused as a whole.

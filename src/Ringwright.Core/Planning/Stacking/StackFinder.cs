@@ -80,6 +80,13 @@ public static class StackFinder
             : new SegmentRing { Name = name, Segments = blank.Segments, Thickness = thickness, Shift = shift, Woods = woods };
     }
 
+    // Woods that take turns come round evenly; where no count is so, any will do.
+    private static int[] CountsFor(int woods)
+    {
+        int[] even = [.. Counts.Where(c => c % woods == 0)];
+        return even.Length > 0 ? even : Counts;
+    }
+
     private static void Check(StackRequest request)
     {
         if (request.Heights.IsDefaultOrEmpty) throw new BadInputException("heights", "there is none", "name the ring heights that the boards at hand give");
@@ -102,6 +109,7 @@ public static class StackFinder
     {
         private readonly double _allowance = shop.Wanted.Allowance.Millimetres;
         private readonly double _flattened = 2 * shop.Sanding.Flattening.Millimetres;
+        private readonly int[] _counts = CountsFor(request.Woods.Length);
 
         // Wedges to a point that a drill then opens are easier to fit than a ring around so small a hole. Common practice, no source.
         private bool IsBored => request.Shape.Inside is Bore { Floor: null } bore && bore.Diameter.Millimetres <= LargestDrilled;
@@ -116,7 +124,7 @@ public static class StackFinder
         {
             WallExtents wall = Sizing.Within(form, from, to) is { } part ? form.Extents(part.From, part.To) : default;
             double outer = wall.MaxOuter + _allowance;
-            int n = request.Segments ?? Counts.FirstOrDefault(c => 2 * outer * Math.Tan(Math.PI / c) <= request.RimEdge, Counts[^1]);
+            int n = request.Segments ?? _counts.FirstOrDefault(c => 2 * outer * Math.Tan(Math.PI / c) <= request.RimEdge, _counts[^1]);
             double inner = IsBored ? 0 : Math.Max(0, (wall.MinInner - _allowance) * Math.Cos(Math.PI / n));
             return Sized(n, outer, inner, to - from);
         }

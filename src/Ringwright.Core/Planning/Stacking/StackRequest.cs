@@ -15,7 +15,7 @@ public sealed record StackRequest
     /// <summary>Segments in every ring; absent: by <see cref="RimEdge"/>.</summary>
     public int? Segments { get; init; }
 
-    /// <summary>Longest rim edge wanted when <see cref="Segments"/> is absent: large rings get more segments.</summary>
+    /// <summary>Longest rim edge wanted when <see cref="Segments"/> is absent: large rings get more segments, in numbers by which the woods come round evenly where there are such.</summary>
     public double RimEdge { get; init; } = 25;
 
     /// <summary>Woods around every ring, repeated.</summary>

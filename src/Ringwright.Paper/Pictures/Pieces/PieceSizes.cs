@@ -17,6 +17,7 @@ internal sealed class PieceSizes(Plan plan, ImmutableArray<WallLevel> levels, Pl
     private const double First = 8, Next = 7; // from the piece to the nearest size, and from one to the next, mm
     private const double Same = 0.005;        // radii that are printed as one, mm
     private const double NoteTall = 12;       // of the note on the thinnest wood, mm
+    private const double HeightRoom = 8;      // from what stands at the right to the height's line; its text lies between, mm
     private const double Clear = 3;           // from a line to the note's first line, mm
 
     private readonly Vector2D _bottom = new(levels[0].Outer, levels[0].Z);
@@ -31,10 +32,11 @@ internal sealed class PieceSizes(Plan plan, ImmutableArray<WallLevel> levels, Pl
     {
         Diameters(drawing, Below(), lowest, down: true);
         Diameters(drawing, Above(), highest, down: false);
-        double beyond = Math.Max(right, drawing.TextBoxes.Select(t => t.Box.Right).DefaultIfEmpty(right).Max()) + 3;
-        beyond = Thinnest(drawing, beyond);
-        Height(drawing, beyond + 4);
+        Thinnest(drawing, Beyond(drawing, right) + 3);
+        Height(drawing, Beyond(drawing, right) + HeightRoom);
     }
+
+    private static double Beyond(Drawing drawing, double right) => drawing.TextBoxes.Select(t => t.Box.Right).Append(right).Max();
 
     private Vector2D Widest
     {
@@ -73,16 +75,14 @@ internal sealed class PieceSizes(Plan plan, ImmutableArray<WallLevel> levels, Pl
         }
     }
 
-    // Returns how far right it comes.
-    private double Thinnest(Drawing drawing, double beyond)
+    private void Thinnest(Drawing drawing, double beyond)
     {
-        if (plan.Form?.Thinnest() is not ThinnestWood thin) return beyond;
+        if (plan.Form?.Thinnest() is not ThinnestWood thin) return;
         // A floor is as thin all over; it is pointed at beside the axis.
         Vector2D at = thin.Outside.X > 0 ? thin.Outside : new(levels.Min(l => l.Outer) / 3, (thin.Outside.Y + thin.Inside.Y) / 2);
         Vector2D target = place.Point(at), knee = new(beyond, Beside(target.Y, thin.Outside - thin.Inside));
         string[] words = ["thinnest", Caliper.Short(style, thin.Thickness), $"at {Caliper.Short(style, at.Y)}"];
         drawing.Note(target, knee, string.Join('\n', words), thin.Outside.X > 0 ? LeaderEnd.Arrow : LeaderEnd.Dot);
-        return beyond + 4 + words.Max(w => Typesetter.Set(w, TypeScale.Dimension).Width);
     }
 
     // On the side from which the place is seen: level with it, or below or above the height's extension lines.

@@ -69,6 +69,17 @@ public class StackFinderTests
         Assert.True(plan.Rings.Max(r => r.Ring.Around) > plan.Rings.Min(r => r.Ring.Around));
     }
 
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(5)]
+    public void Woods_that_take_turns_come_round_evenly(int woods)
+    {
+        string[] names = ["walnut", "maple", "cherry", "oak", "padauk"];
+        StackSuggestion found = StackFinder.Find(Request(StartingShapes.Of(PieceKind.Bowl, AnyPiece.Mm(250), AnyPiece.Mm(100))) with { Segments = null, Woods = [.. names.Take(woods)] }, Roomy);
+        Assert.All(found.Rings, ring => Assert.Equal(0, ring.Around % woods));
+    }
+
     [Fact]
     public void Heights_that_add_up_only_nearly_make_no_ring_above_the_shape()
     {
