@@ -43,6 +43,7 @@ public sealed class ConvexSolid
     /// <summary>The tags of all faces.</summary>
     public ReadOnlySpan<int> Tags => _tags;
 
+    /// <summary>Its numbers.</summary>
     internal SolidView View => new(_corners, _loops, _starts, _planes, _tags);
 
     /// <summary>Volume, mm³: the divergence theorem, summed as tetrahedra about the first corner to keep digits.</summary>
@@ -68,10 +69,7 @@ public sealed class ConvexSolid
     /// </summary>
     public ConvexSolid Clip(HalfSpace half, int tag) => SolidClipper.Clip(this, half, tag);
 
-    /// <summary>What of this solid lies in all of <paramref name="halves"/>: the same as clipping by one after another, but faster.</summary>
-    public ConvexSolid ClipAll(ReadOnlySpan<HalfSpace> halves, int tag) => ClipAll(halves, tag, new());
-
-    /// <summary>The same in rooms that are used again and again.</summary>
+    /// <summary>What of this solid lies in all of <paramref name="halves"/>: the same as clipping by one after another, but faster, in rooms that are used again and again.</summary>
     internal ConvexSolid ClipAll(ReadOnlySpan<HalfSpace> halves, int tag, ClipRooms rooms) => SolidClipper.ClipAll(this, halves, tag, rooms);
 
     /// <summary>Least and greatest reach along <paramref name="direction"/>, mm. Not defined for the empty solid.</summary>

@@ -61,8 +61,19 @@ public sealed record BoardBlank(double Length, double Width, double Thickness)
             [FaceTag.SawnEnd, FaceTag.FarEnd, FaceTag.Edge1, FaceTag.Edge2, FaceTag.Bottom, FaceTag.Top]);
     }
 
+    /// <summary>Where, along x, the last of the four long edges starts in <paramref name="rest"/>, mm.</summary>
+    internal double FarthestStart(HalfSpace rest) => Math.Max(
+        Math.Max(Start(rest, BoardEdge.Edge1, BoardSide.Bottom), Start(rest, BoardEdge.Edge1, BoardSide.Top)),
+        Math.Max(Start(rest, BoardEdge.Edge2, BoardSide.Bottom), Start(rest, BoardEdge.Edge2, BoardSide.Top)));
+
+    private double Start(HalfSpace rest, BoardEdge edge, BoardSide side)
+    {
+        (Vector3D start, Vector3D run) = LongEdge(edge, side);
+        return -rest.Distance(start) / rest.Normal.Dot(run);
+    }
+
     /// <summary>Where the long edge between <paramref name="edge"/> and <paramref name="side"/> starts, and its run for 1 mm of x.</summary>
-    internal (Vector3D Start, Vector3D Run) LongEdge(BoardEdge edge, BoardSide side)
+    private (Vector3D Start, Vector3D Run) LongEdge(BoardEdge edge, BoardSide side)
     {
         bool far = edge == BoardEdge.Edge2;
         bool top = side == BoardSide.Top;

@@ -43,18 +43,5 @@ internal sealed class BoardOnSaw(BoardBlank blank)
         return (piece, beyond.Clip(rest.Complement, tag));
     }
 
-    private double FarthestStart(HalfSpace rest)
-    {
-        double farthest = _farthestStart;
-        farthest = Math.Max(farthest, Start(rest, BoardEdge.Edge1, BoardSide.Bottom));
-        farthest = Math.Max(farthest, Start(rest, BoardEdge.Edge1, BoardSide.Top));
-        farthest = Math.Max(farthest, Start(rest, BoardEdge.Edge2, BoardSide.Bottom));
-        return Math.Max(farthest, Start(rest, BoardEdge.Edge2, BoardSide.Top));
-    }
-
-    private double Start(HalfSpace rest, BoardEdge edge, BoardSide side)
-    {
-        (Vector3D start, Vector3D run) = blank.LongEdge(edge, side);
-        return -rest.Distance(start) / rest.Normal.Dot(run);
-    }
+    private double FarthestStart(HalfSpace rest) => Math.Max(_farthestStart, blank.FarthestStart(rest));
 }

@@ -54,7 +54,7 @@ public sealed record TestCut(
         SawnWedge wedge = run.Wedges[0];
         double level = board.Thickness / 2;
         Cut cut = run.Cuts[^2];
-        ConvexPolygon end = Outline(board, run.Cuts.AsSpan()[..^2], level, Shown(board, saw, run.Cuts[^3].Rest.Trace(level)));
+        ConvexPolygon end = Outline(board, run.Cuts.AsSpan()[..^2], level, Shown(board, saw, run.Cuts[^3]));
         HalfPlane piece = cut.Piece.Trace(level);
         HalfPlane rest = cut.Rest.Trace(level);
         ConvexPolygon falling = end.Clip(piece);
@@ -71,10 +71,8 @@ public sealed record TestCut(
     }
 
     // From where the first cut ends, on whichever edge that is farther: three wedges and a width show what the cut did to the board.
-    private static double Shown(BoardBlank board, SawSetup saw, HalfPlane first) =>
-        Math.Max(Reach(first, 0), Reach(first, board.Width)) + (3 * saw.StopDistance) + board.Width;
-
-    private static double Reach(HalfPlane cut, double y) => (cut.Offset - (cut.Normal.Y * y)) / cut.Normal.X;
+    private static double Shown(BoardBlank board, SawSetup saw, Cut first) =>
+        board.FarthestStart(first.Rest) + (3 * saw.StopDistance) + board.Width;
 
     private static double Gap(ConvexPolygon piece, HalfPlane farEdge)
     {

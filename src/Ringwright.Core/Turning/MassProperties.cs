@@ -46,13 +46,8 @@ public readonly record struct MassProperties(
     /// <summary>The same body turned about the axis by <paramref name="angle"/> radians, counter-clockwise.</summary>
     internal MassProperties Turned(double angle)
     {
-        (double sin, double cos) = Math.SinCos(angle);
-        return this with
-        {
-            Moment = new((cos * Moment.X) - (sin * Moment.Y), (sin * Moment.X) + (cos * Moment.Y), Moment.Z),
-            CrossX = (cos * CrossX) - (sin * CrossY),
-            CrossY = (sin * CrossX) + (cos * CrossY),
-        };
+        Vector2D moment = new Vector2D(Moment.X, Moment.Y).Rotated(angle), cross = new Vector2D(CrossX, CrossY).Rotated(angle);
+        return this with { Moment = new(moment.X, moment.Y, Moment.Z), CrossX = cross.X, CrossY = cross.Y };
     }
 
     /// <summary>The same body of <paramref name="density"/> g/mm³, if this one is of 1 g/mm³.</summary>

@@ -12,6 +12,9 @@ namespace Ringwright.Core.Turning;
 /// <param name="Tilt">Lean of the plane out of upright, about the radial direction, radians; 0 for a joint.</param>
 public readonly record struct JointPlane(double Direction, double Offset = 0, double Tilt = 0)
 {
+    /// <summary>The same plane turned about the axis by <paramref name="angle"/> radians, counter-clockwise.</summary>
+    public JointPlane Turned(double angle) => this with { Direction = Direction + angle };
+
     /// <summary>The angle at which it stands, radians; at its nearest where it does not come so near the axis.</summary>
     /// <param name="radius">Distance from the axis, mm.</param>
     /// <param name="z">Height, mm.</param>
@@ -44,7 +47,11 @@ public readonly record struct TurnedSegment(JointPlane From, JointPlane To, int 
 /// <summary>The two joints of a segment.</summary>
 /// <param name="From">The side it starts at, counter-clockwise.</param>
 /// <param name="To">The side it ends at.</param>
-public readonly record struct SegmentJoints(JointPlane From, JointPlane To);
+public readonly record struct SegmentJoints(JointPlane From, JointPlane To)
+{
+    /// <summary>The same joints turned about the axis by <paramref name="angle"/> radians, counter-clockwise.</summary>
+    public SegmentJoints Turned(double angle) => new(From.Turned(angle), To.Turned(angle));
+}
 
 /// <summary>One ring of the turned solid.</summary>
 /// <param name="Section">Its cut along the axis.</param>

@@ -49,10 +49,11 @@ internal sealed class WallIntegrals
     public MassProperties Over(TurnedSegment segment)
     {
         if (segment.Within is null && new SegmentSpan(segment) is { IsRadial: true } span) return OverRadial(span);
-        SegmentShape shape = SegmentShape.Of(segment);
+        TurnedSegment atZero = SegmentShape.AtZero(segment);
+        SegmentShape shape = SegmentShape.Of(atZero);
         if (!_known.TryGetValue(shape, out MassProperties mass))
         {
-            foreach (SegmentSpan cell in SegmentCells.Of(SegmentShape.AtZero(segment))) mass += cell.IsRadial ? OverRadial(cell) : OverSlabs(cell);
+            foreach (SegmentSpan cell in SegmentCells.Of(atZero)) mass += OverSlabs(cell);
             _known.Add(shape, mass);
         }
 

@@ -77,7 +77,7 @@ public class ConvexSolidTests
     {
         ConvexSolid one = UnitCube;
         foreach (HalfSpace half in halves) one = one.Clip(half, 10);
-        ConvexSolid all = UnitCube.ClipAll(halves, 10);
+        ConvexSolid all = UnitCube.ClipAll(halves, 10, new());
         SolidChecks.AssertSound(all);
         Assert.Equal(one.Corners.ToArray(), all.Corners.ToArray());
         Assert.Equal(one.Planes.ToArray(), all.Planes.ToArray());

@@ -114,31 +114,28 @@ internal static class LaneNormals
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Cos(Vector512<double> t2)
-    {
-        Vector512<double> sum = Vector512.Create(4.6276759700711356e-14);
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-1.1464689884521268e-11));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(2.087663086738545e-09));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-2.755731776731995e-07));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(2.4801587292446207e-05));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-0.0013888888888860709));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(0.04166666666666634));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-0.5));
-        return Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(1.0));
-    }
+    private static Vector512<double> Cos(Vector512<double> t2) => OnePlus(
+        t2, -0.5, 0.04166666666666634, -0.0013888888888860709, 2.4801587292446207e-05,
+        -2.755731776731995e-07, 2.087663086738545e-09, -1.1464689884521268e-11, 4.6276759700711356e-14);
 
     /// <summary>sin(t) / t as a polynomial in t^2.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> SinOver(Vector512<double> t2)
+    private static Vector512<double> SinOver(Vector512<double> t2) => OnePlus(
+        t2, -0.16666666666666666, 0.008333333333333316, -0.00019841269841254974, 2.755731921916323e-06,
+        -2.5052107616995878e-08, 1.6058977312444268e-10, -7.643970296165793e-13, 2.73144475909634e-15);
+
+    /// <summary>1 + a x + b x^2 and so on, by Horner's rule.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> OnePlus(Vector512<double> x, double a, double b, double c, double d, double e, double f, double g, double h)
     {
-        Vector512<double> sum = Vector512.Create(2.73144475909634e-15);
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-7.643970296165793e-13));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(1.6058977312444268e-10));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-2.5052107616995878e-08));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(2.755731921916323e-06));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-0.00019841269841254974));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(0.008333333333333316));
-        sum = Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(-0.16666666666666666));
-        return Vector512.FusedMultiplyAdd(sum, t2, Vector512.Create(1.0));
+        Vector512<double> sum = Vector512.Create(h);
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(g));
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(f));
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(e));
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(d));
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(c));
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(b));
+        sum = Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(a));
+        return Vector512.FusedMultiplyAdd(sum, x, Vector512.Create(1.0));
     }
 }

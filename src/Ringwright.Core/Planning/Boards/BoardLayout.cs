@@ -18,8 +18,8 @@ internal static class BoardLayout
         (double sin, double cos) = Math.SinCos(turn);
         return laid with
         {
-            From = laid.From with { Direction = laid.From.Direction + turn },
-            To = laid.To with { Direction = laid.To.Direction + turn },
+            From = laid.From.Turned(turn),
+            To = laid.To.Turned(turn),
             Frame = Moved(laid.Frame, v => new((cos * v.X) - (sin * v.Y), (sin * v.X) + (cos * v.Y), v.Z), default),
         };
     }
