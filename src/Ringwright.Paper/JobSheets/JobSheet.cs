@@ -91,6 +91,7 @@ public static class JobSheet
             yield return together ? new(PacketSheets.Rings, name, p => RingSheets.AddShort(p, job, all)) { Ring = i } : new(wanted.HasFlag(PacketSheets.Detailed) ? PacketSheets.Detailed : PacketSheets.Rings, name, p => RingSheets.AddLong(p, job)) { Ring = i };
         }
 
+        if (together && OwnStepsSheet.IsFor(all)) yield return new(PacketSheets.Rings, OwnStepsSheet.Name, p => OwnStepsSheet.Add(p, all));
         GlueSchedule schedule = options.Schedule ?? GlueSchedule.Quick(GluePlan.Of(plan));
         if (schedule.Plan.HasWork) yield return new(PacketSheets.Glue, "Gluing", p => GlueSheet.Add(p, schedule, options.Style));
         if (!schedule.Plan.Stack.IsEmpty) yield return new(PacketSheets.Stack, "Stacking", p => StackingSheet.Add(p, schedule.Plan, options.Style));

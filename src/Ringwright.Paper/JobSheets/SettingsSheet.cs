@@ -1,5 +1,4 @@
 using Ringwright.Core.Pieces;
-using Ringwright.Core.Planning;
 using Ringwright.Paper.Blocks;
 using Ringwright.Paper.Pictures;
 using Ringwright.Paper.Sheets;
@@ -11,8 +10,7 @@ internal static class SettingsSheet
 {
     private const double FenceShare = 1.6; // of the width, against 1 for the board at the blade
     private const double Headings = 28;    // heading above and caption below a picture, mm
-    private const double LeastPicture = 84, MostPicture = 130;
-    private const int MostFindings = 4;
+    private const double LeastPicture = 66, MostPicture = 130;
 
     public static void Add(Packet packet, RingJob job)
     {
@@ -68,10 +66,5 @@ internal static class SettingsSheet
     public static Table Values(RingJob job, string what, string value, IEnumerable<(string Label, string Figure)> rows) =>
         new([new(what), new(value, ColumnKind.Numbers)], [.. rows.Select(row => new[] { row.Label, job.Print(row.Figure) })]);
 
-    public static IEnumerable<string> Findings(RingJob job)
-    {
-        int all = job.Ring.Findings.Length, shown = all > MostFindings + 1 ? MostFindings : all, more = all - shown;
-        foreach (Finding finding in job.Ring.Findings.Take(shown)) yield return finding.Sentence.In(job.Style);
-        if (more > 0) yield return $"{more} more in the plan's file.";
-    }
+    public static IEnumerable<string> Findings(RingJob job) => job.Ring.Findings.Select(f => f.Sentence.In(job.Style));
 }

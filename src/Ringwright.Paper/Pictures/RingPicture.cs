@@ -19,17 +19,17 @@ public sealed class RingPicture
     private const double Balloon = 1.7;       // radius of a letter's disc, mm
 
     private readonly RingPlan _plan;
-    private readonly MeasureStyle _style;
+    private readonly RingSizes _sizes;
     private readonly Placement _place;
     private readonly WoodKey _key;
-    private readonly bool _coloured;
+    private readonly bool _coloured, _bare;
     private readonly ImmutableArray<LaidOutline> _pieces;
     private readonly RingLines _lines;
     private readonly Drawing _drawing = new(0, 0);
 
-    private RingPicture(RingPlan plan, ImmutableArray<LaidOutline> pieces, RingLines lines, MeasureStyle style, DrawingScale scale, bool coloured)
+    private RingPicture(RingPlan plan, ImmutableArray<LaidOutline> pieces, RingLines lines, MeasureStyle style, DrawingScale scale, bool coloured, bool bare)
     {
-        (_plan, _pieces, _lines, _style, _coloured) = (plan, pieces, lines, style, coloured);
+        (_plan, _pieces, _lines, _sizes, _coloured, _bare) = (plan, pieces, lines, new(plan, style), coloured, bare);
         _place = new(Vector2D.Zero, scale.Ratio);
         _key = WoodKey.Of(plan.Ring);
     }
@@ -37,10 +37,6 @@ public sealed class RingPicture
     private WedgeGeometry Glued => _plan.Glued;
 
     private double Outside => _place.Scale * _lines.Reach;
-
-    private double Flats => 2 * (Glued.ApexRadius + Glued.OuterApothem);
-
-    private double Opening => 2 * (Glued.ApexRadius + Glued.InnerApothem);
 
     /// <summary>Draws the ring at the largest preferred scale that fits.</summary>
     /// <param name="plan">The ring.</param>
@@ -53,9 +49,17 @@ public sealed class RingPicture
         ArgumentNullException.ThrowIfNull(style);
         if (plan.Ring is SolidLayer) return LayerPicture.Draw(plan, style, room, coloured);
         if (plan.Batches.IsEmpty) return BoardRingPicture.Draw(plan, style, room, coloured);
+        return Largest(plan, style, room, coloured, bare: false);
+    }
+
+    /// <summary>Draws a ring of wedges without dimensions, which in a small room leave it smaller than it need be; <see cref="RingSizes.InWords"/> tells them.</summary>
+    internal static ScaledPicture Bare(RingPlan plan, MeasureStyle style, Room room) => Largest(plan, style, room, coloured: false, bare: true);
+
+    private static ScaledPicture Largest(RingPlan plan, MeasureStyle style, Room room, bool coloured, bool bare)
+    {
         ImmutableArray<LaidOutline> pieces = LaidOutline.Of(plan);
         RingLines lines = new(pieces, whole: true);
-        return ScaledPicture.Largest(2 * lines.Reach, room, scale => new RingPicture(plan, pieces, lines, style, scale, coloured).Draw());
+        return ScaledPicture.Largest(2 * lines.Reach, room, scale => new RingPicture(plan, pieces, lines, style, scale, coloured, bare).Draw());
     }
 
     /// <summary>Whether the wedges are so narrow at a scale that woods are shown by greys instead of lines.</summary>
@@ -88,7 +92,7 @@ public sealed class RingPicture
         Cross();
         Turned();
         if (_key.Entries.Count > 1 && _plan.Lamination is null) Letters();
-        Sizes();
+        if (!_bare) Sizes();
         return _drawing;
     }
 
@@ -150,22 +154,10 @@ public sealed class RingPicture
 
     private void Turned()
     {
-        double turned = _plan.Ring.Outside.Millimetres;
-        if (turned < Flats - 1e-6) Round(turned);
-        switch (_plan.Ring)
-        {
-            case WedgeDisc { Bore: Length bore }:
-                Round(bore.Millimetres);
-                Centre($"bore Ø {Caliper.Short(_style, bore.Millimetres)}", bore.Millimetres);
-                break;
-            case IHollowRing { InnerDiameter: Length inside }:
-                Round(inside.Millimetres);
-                Centre($"turned inside Ø {Caliper.Short(_style, inside.Millimetres)}", inside.Millimetres);
-                break;
-            case WedgeDisc when Glued.InnerApothem > 0:
-                Centre($"opening {Caliper.Short(_style, Opening)} across flats", Opening);
-                break;
-        }
+        foreach (RingSizes.Size size in _sizes.Outside.Where(s => s.IsTurned)) Round(size.Millimetres);
+        if (_sizes.Inside is not { } inside) return;
+        if (inside.IsTurned) Round(inside.Millimetres);
+        if (!_bare) Centre(inside.Words, inside.Millimetres);
     }
 
     private void Round(double diameter) =>
@@ -178,19 +170,15 @@ public sealed class RingPicture
         _drawing.Note(target, new(target.X + 4, -Outside - 5), note);
     }
 
-    // Below the ring: what is turned, then what is glued.
+    // Below the ring, under each other.
     private void Sizes()
     {
-        double turned = _plan.Ring.Outside.Millimetres, flats = Flats;
-        double below = Outside + 8;
-        if (turned < flats - 1e-6) below = Size(turned, below, "turned Ø");
-        Size(flats, below, "across flats");
-    }
-
-    private double Size(double size, double below, string what)
-    {
-        double half = _place.Scale * size / 2, from = 0.45 * Outside;
-        _drawing.Dimension(new(-half, from), new(half, from), from - below, $"{what} {Caliper.Short(_style, size)}");
-        return below + 8;
+        double below = Outside + 8, from = 0.45 * Outside;
+        foreach (RingSizes.Size size in _sizes.Outside)
+        {
+            double half = _place.Scale * size.Millimetres / 2;
+            _drawing.Dimension(new(-half, from), new(half, from), from - below, size.Words);
+            below += 8;
+        }
     }
 }

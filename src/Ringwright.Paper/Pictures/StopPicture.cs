@@ -16,8 +16,9 @@ namespace Ringwright.Paper.Pictures;
 public static class StopPicture
 {
     private const double Thick = 4;  // of the fence, mm on the paper
-    private const double Block = 6;  // breadth of the stop, mm on the paper
+    private const double Block = 6, BlockTall = 9; // breadth and height of the stop, mm on the paper
     private const double Shown = 24; // of the board left of the blade, mm on the paper
+    private const double WordReach = 8; // of the blade's word to the right of the blade, with air, mm
 
     /// <summary>Draws the board at the blade at the largest preferred scale that fits.</summary>
     public static ScaledPicture Draw(RingPlan plan, MeasureStyle style, Room room)
@@ -42,10 +43,13 @@ public static class StopPicture
         double reach = stop + ((Block + 5) / k);
         Outline fence = place.Polygon([new(-Shown / k, 0), new(reach, 0), new(reach, -Thick / k), new(-Shown / k, -Thick / k)]);
         Outline block = place.Polygon(
-            [new(stop, 0), new(stop + (Block / k), 0), new(stop + (Block / k), 9 / k), new(stop, 9 / k)]);
+            [new(stop, 0), new(stop + (Block / k), 0), new(stop + (Block / k), BlockTall / k), new(stop, BlockTall / k)]);
         drawing.Hatch(fence, Hatch.All[1]).Stroke(fence, Pens.Medium).Stroke(body, Pens.Medium).Stroke(falls, Pens.Heavy)
             .Hatch(block, Hatch.All[6]).Stroke(block, Pens.Medium);
-        Blade(drawing, place.Point(new(far * lean, far)).Y - 4, place.Point(new(0, -Thick / k)).Y + 5);
+        // Its word stands clear of the block too, where that is near and rises above the board.
+        Vector2D corner = place.Point(new(stop, BlockTall / k));
+        double above = corner.X < WordReach ? Math.Min(corner.Y, place.Point(new(far * lean, far)).Y) : place.Point(new(far * lean, far)).Y;
+        Blade(drawing, above - 4, place.Point(new(0, -Thick / k)).Y + 5);
         drawing.Dimension(place.Point(Vector2D.Zero), place.Point(new(stop, 0)), -Thick - 7, "stop");
         // The value stands below by itself: beside a short dimension line it would need the width of the sheet.
         double foot = place.Point(new(-Shown / k, -(Thick + 7) / k)).Y;

@@ -25,9 +25,12 @@ internal static class ViewerEndpoints
         app.MapGet("/viewer/{version}/unrolled.svg", (string version, string? lengths, ViewerStore store) => Picture(version, lengths, store, PiecePage.Unrolled));
     }
 
+    // Overtaken by an edit while the request was on its way: that is no error, and the page has asked for the newer one.
+    private static IResult NotKept(string version, ViewerStore store) => store.WasGiven(version) ? Results.NoContent() : Results.Text(Gone, statusCode: StatusCodes.Status404NotFound);
+
     private static IResult Mesh(string version, ViewerDetail detail, HttpContext context, ViewerStore store)
     {
-        if (store.Find(version) is not { } viewed) return Results.Text(Gone, statusCode: StatusCodes.Status404NotFound);
+        if (store.Find(version) is not { } viewed) return NotKept(version, store);
         try
         {
             byte[] packet = viewed.Packet(detail);
@@ -47,7 +50,7 @@ internal static class ViewerEndpoints
 
     private static IResult Picture(string version, string? lengths, ViewerStore store, Func<Plan, MeasureStyle, bool, Paper.Drawings.Drawing> draw)
     {
-        if (store.Find(version) is not { } viewed) return Results.Text(Gone, statusCode: StatusCodes.Status404NotFound);
+        if (store.Find(version) is not { } viewed) return NotKept(version, store);
         MeasureStyle style = lengths switch
         {
             "fractions" => MeasureStyle.InchFractions,

@@ -35,6 +35,16 @@ internal sealed class ViewerStore
         lock (_lock) return First(v => v.Version == version);
     }
 
+    /// <summary>Whether a version was given out by this run, be it kept or not: what asks for it may have been overtaken by an edit.</summary>
+    public bool WasGiven(string version)
+    {
+        lock (_lock)
+        {
+            return version.StartsWith(_run + "-", StringComparison.Ordinal)
+                && int.TryParse(version.AsSpan(_run.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= _count;
+        }
+    }
+
     private ViewedPlan? First(Func<ViewedPlan, bool> wanted)
     {
         foreach (WeakReference<ViewedPlan> held in _viewed)

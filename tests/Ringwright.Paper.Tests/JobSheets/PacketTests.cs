@@ -1,6 +1,8 @@
 using System.Globalization;
 using Ringwright.Core;
+using Ringwright.Core.Documents;
 using Ringwright.Core.Measures;
+using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.JobSheets;
 using Ringwright.Paper.Sheets;
@@ -62,6 +64,24 @@ public class PacketTests
         }
 
         Assert.Equal(2, found); // a true-scale sheet for each ring
+    }
+
+    // In the shop: a ring of 220 mm is seen from a step away, and no sheet holds a few lines only.
+    [Theory]
+    [InlineData("feature-bowl")]
+    [InlineData("open-vase")]
+    public void Each_ring_of_an_example_is_drawn_a_fifth_as_large_or_larger_and_the_orders_of_work_stand_together(string example)
+    {
+        Plan plan = Planner.Plan(DocumentJson.ReadPiece(File.ReadAllText(Path.Combine(SolutionFolder.Path, "examples", $"{example}.json"))), Shop.Starting);
+        Packet packet = JobSheet.Packet(plan, Usual);
+        Sheet[] rings = [.. packet.Sheets.Where(s => s.Name.EndsWith(": job sheet", StringComparison.Ordinal))];
+        Assert.Equal(plan.Rings.Length, rings.Length);
+        Assert.All(rings, s => Assert.Contains(s.Scale, new[] { "1:1", "1:2", "1:5" }));
+        string orders = string.Join('\n', packet.Sheets.Where(s => s.Name == "Order of work by ring").SelectMany(s => s.Drawing.TextBoxes).Select(t => t.Text));
+        RingPlan[] told = [.. plan.Rings.Where(r => r.Ring is OpenRing || !r.Spacers.IsEmpty)];
+        Assert.NotEmpty(told);
+        Assert.All(told, r => Assert.Contains($"\n{r.Ring.Name}\n", orders, StringComparison.Ordinal));
+        Assert.DoesNotContain(packet.Sheets, s => s.Name.EndsWith(": order of work", StringComparison.Ordinal) && s.Name != "At the lathe: order of work");
     }
 
     [Theory]

@@ -24,7 +24,7 @@ internal sealed class OpenPage : IAsyncDisposable
         Page = page;
         page.Console += (_, message) =>
         {
-            if (message.Type is "error" or "warning" && !message.Text.Contains(ReadBack, StringComparison.Ordinal)) _errors.Add(message.Text);
+            if (message.Type is "error" or "warning" && !message.Text.Contains(ReadBack, StringComparison.Ordinal)) _errors.Add($"{message.Text} {message.Location}");
         };
         page.PageError += (_, error) => _errors.Add(error);
     }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.Playwright;
+using Ringwright.Web.Viewing;
 using static Microsoft.Playwright.Assertions;
 
 namespace Ringwright.Web.Tests.Browser;
@@ -170,6 +171,24 @@ public class ViewerTests(BrowserFixture fixture, RunningApp app) : IClassFixture
         Assert.Equal(System.Net.HttpStatusCode.NotFound, answer.StatusCode);
         Assert.Contains("no longer kept", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
+
+    // While its mesh or picture is on the way to the browser, the next edit may let a version go.
+    [Fact]
+    public async Task A_version_that_an_edit_overtook_is_answered_with_nothing_and_no_error()
+    {
+        string version = Overtaken(app.Service<ViewerStore>());
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
+        GC.Collect();
+        foreach (string path in new[] { "fine.bin", "whole.svg" })
+        {
+            using HttpResponseMessage answer = await app.Client.GetAsync($"/viewer/{version}/{path}", TestContext.Current.CancellationToken);
+            Assert.Equal(System.Net.HttpStatusCode.NoContent, answer.StatusCode);
+        }
+    }
+
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.NoInlining)]
+    private static string Overtaken(ViewerStore store) => store.Publish(Example.Sheet.Good).Version;
 
     private static ILocator Canvas(OpenPage open) => open.Page.Locator(".viewer-canvas");
 

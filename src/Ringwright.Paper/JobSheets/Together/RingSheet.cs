@@ -16,11 +16,12 @@ internal static class RingSheet
 {
     private const double Gap = 5;          // between rows, mm
     private const double Headings = 9;     // heading above a picture, mm
+    private const double Caption = 9;      // sizes in words below a picture, mm
     private const double LeastRing = 46, MostRing = 92, LeastFence = 66, MostFence = 72; // heights of the rows, mm
     private const double LeastView = 44, LeastWedge = 27, StopWide = 44; // widths, mm
 
     /// <summary>Adds the sheet; false, and nothing added, where the ring's sizes leave no room for all of it on one.</summary>
-    public static bool TryAdd(Packet packet, RingJob job)
+    public static bool TryAdd(Packet packet, RingJob job, bool ownSteps)
     {
         Column head = new(3, new Paragraph(RingDescription.Of(job.Ring.Ring).In(job.Style), TypeScale.Title with { Fractions = true }), new Paragraph(job.Ring.Verdict.In(job.Style), RingJob.Words));
         KeyFigures figures = new(4, [.. Figures(job)]);
@@ -31,7 +32,7 @@ internal static class RingSheet
         foreach (TrueScale? shown in new[] { wedge, null })
         {
             Room room = shown is null ? new(rest.Width, rest.Height) : ruled;
-            if (Body(job, shown, room) is not var (scale, body)) continue;
+            if (Body(job, shown, room, ownSteps) is not var (scale, body)) continue;
             Sheet sheet = packet.Add(job.SheetName("job sheet"), scale.ToString()).Add(head).Add(figures);
             if (shown is not null)
             {
@@ -48,24 +49,33 @@ internal static class RingSheet
     }
 
     // The rows below the figures; null where they have no room.
-    private static (DrawingScale Scale, Column Rows)? Body(RingJob job, TrueScale? wedge, Room room)
+    private static (DrawingScale Scale, Column Rows)? Body(RingJob job, TrueScale? wedge, Room room, bool ownSteps)
     {
-        Paragraph know = new(Know(job), RingJob.Words);
+        Paragraph know = new(Know(job, ownSteps), RingJob.Words);
         double left = room.Height - know.HeightAt(room.Width) - (2 * Gap);
-        double fence = Math.Clamp(0.45 * left, LeastFence, MostFence), ring = Math.Min(left - fence, MostRing);
+        double fence = Math.Clamp(0.45 * left, LeastFence, MostFence);
         double shared = room.Width - Columns.Gutter - (wedge is null ? 0 : StopWide + Columns.Gutter);
         double wide = wedge is null ? shared / 2 : Math.Max(LeastWedge, wedge.Width), view = shared - wide;
-        if (ring < LeastRing || view < LeastView || wedge?.HeightAt(wide) > ring - Headings) return null;
+        if (view < LeastView) return null;
         try
         {
-            (DrawingScale scale, Section seen) = Seen(job, new(view, ring));
-            Section second = wedge is null ? Sized(job, new(wide, ring)) : new("Wedge, 1:1", wedge);
             double half = (room.Width - Columns.Gutter) / 2, beside = room.Width - Columns.Gutter - StopWide;
-            IBlock[] rows = wedge is null
-                ? [new Columns((view, seen), (wide, second)), new Columns((beside, Fence(job, new(beside, fence))), (StopWide, Stop(job, new(StopWide, fence)))), know]
-                : [new Columns((view, seen), (wide, second), (StopWide, Stop(job, new(StopWide, ring)))), new Columns(Fence(job, new(half, fence)), Strip(job, half)), know];
-            Column all = new(Gap, rows);
-            return all.HeightAt(room.Width) > room.Height ? null : (scale, all);
+            Section fences = Fence(job, new(wedge is null ? beside : half, fence));
+            Columns Lower(WoodLegend legend) => wedge is null
+                ? new((beside, fences), (StopWide, Stop(job, new(StopWide, fence))))
+                : new(fences, Strip(job, half, legend));
+            // The ring gets what the fence, at its scale, has left.
+            double ring = Math.Min(left - Lower(new(job.Key)).HeightAt(room.Width), MostRing);
+            if (ring < LeastRing || wedge?.HeightAt(wide) > ring - Headings) return null;
+            (ScaledPicture seen, string? sizes) = Seen(job, new(view, ring - Headings - (wedge is null ? new WoodLegend(job.Key).HeightAt(view) + 3 : 0)));
+            Picture picture = new(seen.Drawing, sizes);
+            WoodLegend legend = new(job.Key, RingPicture.IsShaded(job.Ring, seen.Scale.Ratio), RingPicture.ThinWoods(job.Ring, seen.Scale.Ratio));
+            Section above = new($"From above, {seen.Scale}", wedge is null ? new Column(3, picture, legend) : picture);
+            Columns upper = wedge is null
+                ? new((view, above), (wide, Sized(job, new(wide, ring))))
+                : new((view, above), (wide, new Section("Wedge, 1:1", wedge)), (StopWide, Stop(job, new(StopWide, ring))));
+            Column all = new(Gap, upper, Lower(legend), know);
+            return all.HeightAt(room.Width) > room.Height ? null : (seen.Scale, all);
         }
         catch (LayoutException)
         {
@@ -73,12 +83,11 @@ internal static class RingSheet
         }
     }
 
-    private static (DrawingScale Scale, Section Block) Seen(RingJob job, Room room)
+    // With dimensions if they leave it as large as it would be with its sizes in words below.
+    private static (ScaledPicture Ring, string? Sizes) Seen(RingJob job, Room room)
     {
-        WoodLegend legend = new(job.Key);
-        ScaledPicture ring = RingPicture.Draw(job.Ring, job.Style, new(room.Width, room.Height - Headings - legend.HeightAt(room.Width)));
-        double ratio = ring.Scale.Ratio;
-        return (ring.Scale, new($"From above, {ring.Scale}", new Column(3, new Picture(ring.Drawing), new WoodLegend(job.Key, RingPicture.IsShaded(job.Ring, ratio), RingPicture.ThinWoods(job.Ring, ratio)))));
+        ScaledPicture sized = RingPicture.Draw(job.Ring, job.Style, room), bare = RingPicture.Bare(job.Ring, job.Style, room with { Height = room.Height - Caption });
+        return bare.Scale.Ratio > sized.Scale.Ratio ? (bare, new RingSizes(job.Ring, job.Style).InWords) : (sized, null);
     }
 
     private static Section Sized(RingJob job, Room room)
@@ -99,12 +108,14 @@ internal static class RingSheet
         return new($"{SettingsSheet.Fences(job)}, {fence.Scale}", new Picture(fence.Drawing));
     }
 
-    private static Section Strip(RingJob job, double width)
+    private static Section Strip(RingJob job, double width, WoodLegend? legend = null)
     {
         int wedges = Math.Min((int)job.Ring["wedges-per-board"].Value, job.Ring.Woods.Max(w => w.ToSaw));
         double length = job.Shop.Boards.Length.Millimetres;
         ScaledPicture strip = StripPicture.Draw(job.Ring, job.Style, length, wedges, width);
-        return new($"{wedges} from {job.Length(length)}, {strip.Scale}", new Column(3, new Picture(strip.Drawing), new Paragraph($"Around the ring: {RingWords.Order(job.Ring, job.Key)}")));
+        Paragraph order = new($"Around the ring: {RingWords.Order(job.Ring, job.Key)}");
+        IBlock[] told = legend is null ? [order] : [order, legend];
+        return new($"{wedges} from {job.Length(length)}, {strip.Scale}", new Column(3, [new Picture(strip.Drawing), .. told]));
     }
 
     private static IEnumerable<KeyFigure> Figures(RingJob job)
@@ -122,9 +133,10 @@ internal static class RingSheet
         ];
     }
 
-    private static string Know(RingJob job)
+    private static string Know(RingJob job, bool ownSteps)
     {
         string exact = $"{SettingsSheet.For(job)}: all wedges together within {job.Print("closing-limit")}, each within {job.Print("angle-per-wedge")}.";
-        return job.Wedge > 1 || job.Ring.Findings.IsEmpty ? exact : $"{exact} Good to know: see “For every ring”.";
+        string[] elsewhere = [.. job.Wedge > 1 || job.Ring.Findings.IsEmpty ? Array.Empty<string>() : ["good to know: “" + AllRingsSheet.Name + "”"], .. ownSteps ? new[] { "in which order: “" + OwnStepsSheet.Name + "”" } : []];
+        return elsewhere.Length == 0 ? exact : $"{exact} On other sheets, {string.Join("; ", elsewhere)}.";
     }
 }

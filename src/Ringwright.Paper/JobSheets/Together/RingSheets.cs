@@ -47,19 +47,20 @@ internal static class RingSheets
 
     private static void AddWedges(Packet packet, RingJob job, AllRings all)
     {
-        string[] own = [.. all.OwnSteps(job)];
-        IBlock[] steps = own.Length == 0 ? [] : [new Section("In this order, beside what holds for every ring", new ListBlock(ListMark.Number, own, RingJob.Words))];
-        if (job.Ring.Batches.Length > 1) OverviewSheet.Add(packet, job, steps);
+        if (job.Ring.Batches.Length > 1)
+        {
+            string[] own = [.. all.OwnSteps(job)];
+            OverviewSheet.Add(packet, job, own.Length == 0 ? [] : [new Section("In this order, beside what holds for every ring", new ListBlock(ListMark.Number, own, RingJob.Words))]);
+        }
+
         if (job.Ring.Lamination is Lamination board) LaminationSheet.Add(packet, job, board);
         foreach (RingJob batch in job.Batches)
         {
-            if (RingSheet.TryAdd(packet, batch)) continue;
+            if (RingSheet.TryAdd(packet, batch, OwnStepsSheet.Has(all, job))) continue;
             if (job.Ring.Batches.Length == 1) OverviewSheet.Add(packet, job);
             SettingsSheet.Add(packet, batch);
             CuttingSheet.Add(packet, batch);
             TrueScaleSheet.Add(packet, batch);
         }
-
-        if (job.Ring.Batches.Length == 1 && steps.Length > 0) packet.Flow(job.SheetName("order of work"), "–", steps);
     }
 }

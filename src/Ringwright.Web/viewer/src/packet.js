@@ -24,10 +24,10 @@ export function readPacket(buffer) {
   };
 }
 
-/** Asks for one version of the piece. A version that is no longer kept gives null; a refusal throws its sentence. */
+/** Asks for one version of the piece. A version that an edit has overtaken, or of an earlier run, gives null; a refusal throws its sentence. */
 export async function fetchPacket(version, detail, signal) {
   const answer = await fetch(`/viewer/${version}/${detail}.bin`, { signal });
-  if (answer.status === 404) return null;
+  if (answer.status === 204 || answer.status === 404) return null;
   if (!answer.ok) throw new Error(await answer.text());
   return readPacket(await answer.arrayBuffer());
 }
