@@ -53,7 +53,7 @@ internal sealed class PlanFiles(Plan plan, PacketOptions options)
     private string Picture(RingPlan ring) =>
         SvgWriter.Write(RingPicture.Draw(ring, _style, PictureRoom, coloured: true).Drawing, $"{plan.Piece.Name}: {ring.Ring.Name}, from above");
 
-    private static string Written(string path, ReadOnlySpan<byte> bytes)
+    private static string Written(string path, byte[] bytes)
     {
         SafeFile.Write(path, bytes);
         return path;

@@ -35,24 +35,30 @@ public static class SafeFile
     }
 
     /// <summary>
-    /// Writes <paramref name="bytes"/> to a file beside the target, flushes it to the disk and puts it in place, so that a reader,
+    /// Writes to a file beside the target, flushes it to the disk and puts it in place, so that a reader,
     /// or a killed process, only ever sees the old content or the new one.
     /// </summary>
     /// <exception cref="IOException">The disk refuses; the old file is as it was.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    public static void Write(string path, Action<Stream> write)
     {
+        ArgumentNullException.ThrowIfNull(write);
         string full = Path.GetFullPath(path);
         Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         string beside = full + ".part";
         using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
         {
-            stream.Write(bytes);
+            write(stream);
             stream.Flush(flushToDisk: true);
         }
 
         File.Move(beside, full, overwrite: true);
     }
+
+    /// <summary>Writes bytes, whole or not at all.</summary>
+    /// <exception cref="IOException">The disk refuses; the old file is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written.</exception>
+    public static void Write(string path, byte[] bytes) => Write(path, stream => stream.Write(bytes));
 
     /// <summary>Writes text in UTF-8, whole or not at all.</summary>
     /// <exception cref="IOException">The disk refuses; the old file is as it was.</exception>

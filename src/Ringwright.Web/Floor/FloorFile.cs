@@ -52,10 +52,15 @@ internal static class FloorFile
     public static void Save(string folder, FloorState state)
     {
         Directory.CreateDirectory(folder);
-        SafeFile.Write(In(folder), Write(state));
+        SafeFile.Write(In(folder), stream => Write(state, stream));
     }
 
-    public static string Write(FloorState state) => JsonSerializer.Serialize(new Saved("ringwright/floor", Version, state), Options) + "\n";
+    /// <summary>Writes it straight into the stream: it is written at every tap, and thousands of marks would be a large text each time.</summary>
+    public static void Write(FloorState state, Stream stream)
+    {
+        JsonSerializer.Serialize(stream, new Saved("ringwright/floor", Version, state), Options);
+        stream.WriteByte((byte)'\n');
+    }
 
     /// <summary>Reads what <see cref="Write"/> wrote, now or in version 1, which kept things by the names of piece and ring: <see cref="FloorNames.Claimed"/>.</summary>
     /// <exception cref="BadInputException">It is no such text.</exception>

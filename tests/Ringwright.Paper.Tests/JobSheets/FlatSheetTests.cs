@@ -40,7 +40,7 @@ public class FlatSheetTests
                     LayoutChecks.AssertInside(page, sheet.Frame);
                 }
             },
-            iter: 40);
+            iter: 24);
 
     [Fact]
     public void Enough_of_the_random_boards_can_be_made()

@@ -26,7 +26,7 @@ public class JobSheetTests
                     LayoutChecks.AssertInside(page, sheet.Frame);
                 }
             },
-            iter: 40);
+            iter: 24);
 
     [Theory]
     [MemberData(nameof(Kinds))]
