@@ -25,7 +25,7 @@ internal sealed record Way(string Name, Func<double?> Ms, string Note = "")
     {
         List<string> parts = Note.Length == 0 ? [] : [Note];
         if (MostMs is double most) parts.Add(string.Create(CultureInfo.InvariantCulture, $"mark: under {most} ms, {Verdict(ms < most)}"));
-        if (LeastRatio is double least) parts.Add(string.Create(CultureInfo.InvariantCulture, $"mark: at least {least}, {Verdict(ratio >= least)}"));
+        if (LeastRatio is double least) parts.Add(string.Create(CultureInfo.InvariantCulture, $"mark: at least {least:#,0.#}, {Verdict(ratio >= least)}"));
         return string.Join("; ", parts);
     }
 

@@ -17,9 +17,9 @@ export async function browsers(address, places, until, figures) {
 async function one(browser, address, place, number, until, figures) {
   const last = [], context = await browser.newContext(), page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
-  let open = true;
+  let open = true, edits = 0;
   page.on('pageerror', e => figures.fault(`browser ${number}: ${e.message}`));
-  page.on('console', m => open && m.type() === 'error' && figures.fault(`browser ${number}: ${m.text()}`));
+  page.on('console', m => open && m.type() === 'error' && figures.fault(`browser ${number} at its edit ${edits}: ${m.text()}`));
   try {
     await figures.timed('opening a page in a browser', async () => {
       await page.goto(address + place.page, { timeout: PATIENCE });
@@ -30,6 +30,7 @@ async function one(browser, address, place, number, until, figures) {
     // Some fields lie in a part that is folded up.
     await page.evaluate(id => { for (let e = document.getElementById(id); e; e = e.parentElement) if (e.tagName === 'DETAILS') e.open = true; }, place.field);
     for (let n = 1; Date.now() < until; n++) {
+      edits = n;
       const text = `browser ${number} edit ${n}`, input = page.locator('#' + place.field);
       await figures.timed('typing a text in a browser', async () => {
         await input.fill('');

@@ -40,7 +40,7 @@ internal sealed record RingSizes(RingPlan Plan, MeasureStyle Style)
     {
         get
         {
-            string all = string.Join(", ", Outside.Append(Inside.GetValueOrDefault()).Select(s => s.Words).Where(w => w is not null));
+            string all = string.Join(", ", (Inside is { } inside ? Outside.Append(inside) : Outside).Select(s => s.Words));
             return string.Concat(char.ToUpperInvariant(all[0]).ToString(), all.AsSpan(1), ".");
         }
     }
