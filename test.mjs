@@ -63,7 +63,7 @@ installChromium();
 const chromium = findChromium();
 if (!chromium) fail('A Chromium or Chrome is needed for the browser tests; install one or set RINGWRIGHT_CHROMIUM to its path.');
 if (run('dotnet', ['build', solution, '--nologo', '-v', 'quiet']).status !== 0) fail('The build failed.');
-// The build has checked the style; this finds what it does not: order of usings, ends of lines and files.
+// The build has checked the style; this finds what it does not: ends of lines and files.
 const tidy = run('dotnet', ['format', 'whitespace', '.', '--folder', '--verify-no-changes']).status === 0;
 const { passed, failed, skipped, code } = runTests(chromium);
 if (passed === undefined || failed === undefined) fail('The test runner gave no count.');
