@@ -22,7 +22,7 @@ internal sealed class BoardsBench : IBench
         int kept = 0;
         for (int seed = 1; seed <= StickJobs.Count; seed++) kept += Compare(output, seed) ? 1 : 0;
         output.WriteLine();
-        output.WriteLine($"Mark: bound met and proved, under {MostMs.ToString(CultureInfo.InvariantCulture)} ms (fastest of {Rounds}), on {kept} of {StickJobs.Count}: {(kept == StickJobs.Count ? "met" : "missed")}.");
+        output.WriteLine($"Mark: bound met and proved, under {MostMs.ToString(CultureInfo.InvariantCulture)} ms (fastest of {Rounds}), on {kept} of {StickJobs.Count}: {Way.Verdict(kept == StickJobs.Count)}.");
         output.WriteLine();
         output.WriteLine("The first job, every count multiplied:");
         output.WriteLine();

@@ -29,7 +29,8 @@ internal sealed record Way(string Name, Func<double?> Ms, string Note = "")
         return string.Join("; ", parts);
     }
 
-    private static string Verdict(bool met) => met ? "met" : "missed";
+    /// <summary>As the page counts it.</summary>
+    internal static string Verdict(bool met) => met ? "met" : "missed";
 }
 
 /// <summary>

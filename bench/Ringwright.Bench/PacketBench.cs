@@ -29,7 +29,7 @@ internal sealed class PacketBench : IBench
         ]);
         double megabytes = Write(plan, options) / 1e6;
         output.WriteLine();
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{packet.Sheets.Count} pages, {megabytes:0.00} MB; mark: under {MostMegabytes} MB, {(megabytes < MostMegabytes ? "met" : "missed")}."));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{packet.Sheets.Count} pages, {megabytes:0.00} MB; mark: under {MostMegabytes} MB, {Way.Verdict(megabytes < MostMegabytes)}."));
         output.WriteLine();
         Growth.Write(output, "rings", [6, 12, 24], rings =>
         {

@@ -40,7 +40,7 @@ internal sealed class PlanBench : IBench
             (Piece piece, Shop shop) = Vase(size / Count, Count);
             return () => Mesh(Planner.Plan(piece, shop));
         });
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Mark: 20,000 segments under 1000 ms, {(seen[^1].Ms < 1000 ? "met" : "missed")}."));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Mark: 20,000 segments under 1000 ms, {Way.Verdict(seen[^1].Ms < 1000)}."));
     }
 
     private static Way Least(string name, Action work) => new(name, () => Enumerable.Range(0, Runs).Min(_ => Stopclock.Once(work)));

@@ -124,7 +124,7 @@ internal sealed class SolidBench : IBench
         }
 
         output.WriteLine();
-        output.WriteLine(Text($"fitted exponents (log-log least squares): time {Growth.Exponent(seen.Select(s => (s.Segments, s.Ms))):0.00}, memory {Growth.Exponent(seen.Select(s => (s.Segments, s.Bytes))):0.000}; mark: 20,000 segments under 1,000 ms, {(seen.Single(x => x.Segments == 20_000).Ms < 1000 ? "met" : "missed")}"));
+        output.WriteLine(Text($"fitted exponents (log-log least squares): time {Growth.Exponent(seen.Select(s => (s.Segments, s.Ms))):0.00}, memory {Growth.Exponent(seen.Select(s => (s.Segments, s.Bytes))):0.000}; mark: 20,000 segments under 1,000 ms, {Way.Verdict(seen.Single(x => x.Segments == 20_000).Ms < 1000)}"));
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

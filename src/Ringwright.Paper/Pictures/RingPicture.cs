@@ -49,17 +49,21 @@ public sealed class RingPicture
         ArgumentNullException.ThrowIfNull(style);
         if (plan.Ring is SolidLayer) return LayerPicture.Draw(plan, style, room, coloured);
         if (plan.Batches.IsEmpty) return BoardRingPicture.Draw(plan, style, room, coloured);
-        return Largest(plan, style, room, coloured, bare: false);
+        ImmutableArray<LaidOutline> pieces = LaidOutline.Of(plan);
+        RingLines lines = new(pieces, whole: true);
+        return ScaledPicture.Largest(2 * lines.Reach, room, scale => new RingPicture(plan, pieces, lines, style, scale, coloured, bare: false).Draw());
     }
 
-    /// <summary>Draws a ring of wedges without dimensions, which in a small room leave it smaller than it need be; <see cref="RingSizes.InWords"/> tells them.</summary>
-    internal static ScaledPicture Bare(RingPlan plan, MeasureStyle style, Room room) => Largest(plan, style, room, coloured: false, bare: true);
-
-    private static ScaledPicture Largest(RingPlan plan, MeasureStyle style, Room room, bool coloured, bool bare)
+    /// <summary>
+    /// Draws a ring of wedges without dimensions, which in a small room leave it smaller than it need be; <see cref="RingSizes.InWords"/>
+    /// tells them. Null where that makes it no larger than at <paramref name="scale"/>.
+    /// </summary>
+    internal static ScaledPicture? LargerBare(RingPlan plan, MeasureStyle style, Room room, DrawingScale scale)
     {
         ImmutableArray<LaidOutline> pieces = LaidOutline.Of(plan);
         RingLines lines = new(pieces, whole: true);
-        return ScaledPicture.Largest(2 * lines.Reach, room, scale => new RingPicture(plan, pieces, lines, style, scale, coloured, bare).Draw());
+        DrawingScale[] larger = [.. DrawingScale.LargestFirst.TakeWhile(s => s.Ratio > scale.Ratio)];
+        return ScaledPicture.First(2 * lines.Reach, room, s => new RingPicture(plan, pieces, lines, style, s, coloured: false, bare: true).Draw(), larger, out _);
     }
 
     /// <summary>Whether the wedges are so narrow at a scale that woods are shown by greys instead of lines.</summary>

@@ -23,13 +23,25 @@ public sealed record ScaledPicture(Drawing Drawing, DrawingScale Scale)
     /// <exception cref="LayoutException">It does not fit even at the smallest scale.</exception>
     internal static ScaledPicture Largest(double width, Room room, Func<DrawingScale, Drawing> draw, IReadOnlyList<DrawingScale>? scales = null)
     {
-        Drawing? last = null;
-        foreach (DrawingScale scale in (scales ?? DrawingScale.LargestFirst).Where(s => s.Ratio * width <= room.Width))
+        return First(width, room, draw, scales ?? DrawingScale.LargestFirst, out double needed) ?? throw new LayoutException("A picture", needed, room.Width);
+    }
+
+    /// <summary>The picture at the first of some scales at which it fits; null where it fits at none.</summary>
+    /// <param name="width">As for <see cref="Largest"/>, like room and draw.</param>
+    /// <param name="room">Room on the paper.</param>
+    /// <param name="draw">Draws it at a scale, around any origin.</param>
+    /// <param name="scales">The scales to choose from, the largest first.</param>
+    /// <param name="needed">Width of the last that was tried, or of the bare shape, mm.</param>
+    internal static ScaledPicture? First(double width, Room room, Func<DrawingScale, Drawing> draw, IEnumerable<DrawingScale> scales, out double needed)
+    {
+        needed = width;
+        foreach (DrawingScale scale in scales.Where(s => s.Ratio * width <= room.Width))
         {
-            last = draw(scale).Cropped();
-            if (last.Width <= room.Width && last.Height <= room.Height) return new(last, scale);
+            Drawing drawn = draw(scale).Cropped();
+            needed = drawn.Width;
+            if (drawn.Width <= room.Width && drawn.Height <= room.Height) return new(drawn, scale);
         }
 
-        throw new LayoutException("A picture", last?.Width ?? width, room.Width);
+        return null;
     }
 }

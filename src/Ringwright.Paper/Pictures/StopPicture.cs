@@ -48,7 +48,8 @@ public static class StopPicture
             .Hatch(block, Hatch.All[6]).Stroke(block, Pens.Medium);
         // Its word stands clear of the block too, where that is near and rises above the board.
         Vector2D corner = place.Point(new(stop, BlockTall / k));
-        double above = corner.X < WordReach ? Math.Min(corner.Y, place.Point(new(far * lean, far)).Y) : place.Point(new(far * lean, far)).Y;
+        double above = place.Point(new(far * lean, far)).Y;
+        if (corner.X < WordReach) above = Math.Min(above, corner.Y);
         Blade(drawing, above - 4, place.Point(new(0, -Thick / k)).Y + 5);
         drawing.Dimension(place.Point(Vector2D.Zero), place.Point(new(stop, 0)), -Thick - 7, "stop");
         // The value stands below by itself: beside a short dimension line it would need the width of the sheet.

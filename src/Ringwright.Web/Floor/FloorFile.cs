@@ -56,13 +56,13 @@ internal static class FloorFile
     }
 
     /// <summary>Writes it straight into the stream: it is written at every tap, and thousands of marks would be a large text each time.</summary>
-    public static void Write(FloorState state, Stream stream)
+    private static void Write(FloorState state, Stream stream)
     {
         JsonSerializer.Serialize(stream, new Saved("ringwright/floor", Version, state), Options);
         stream.WriteByte((byte)'\n');
     }
 
-    /// <summary>Reads what <see cref="Write"/> wrote, now or in version 1, which kept things by the names of piece and ring: <see cref="FloorNames.Claimed"/>.</summary>
+    /// <summary>Reads what <see cref="Save"/> wrote, now or in version 1, which kept things by the names of piece and ring: <see cref="FloorNames.Claimed"/>.</summary>
     /// <exception cref="BadInputException">It is no such text.</exception>
     /// <exception cref="JsonException">It is no JSON.</exception>
     public static FloorState Read(string json) => JsonSerializer.Deserialize<Saved>(json, Options) is { Format: "ringwright/floor", Version: >= 1 and <= Version } saved

@@ -97,7 +97,7 @@ public class TurnedMassTests
             Assert.Equal(volume, exact.Volume, 4e-4 * (volume + 1));
             Assert.Equal(0, (moment - exact.Moment).Length / size, 4e-4);
         }
-    }, iter: 8);
+    }, iter: 15);
 
     [Fact]
     public void Sides_moved_by_next_to_nothing_change_next_to_nothing() => RandomRings.Radial.Sample(ring =>

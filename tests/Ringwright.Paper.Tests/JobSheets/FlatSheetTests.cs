@@ -40,7 +40,7 @@ public class FlatSheetTests
                     LayoutChecks.AssertInside(page, sheet.Frame);
                 }
             },
-            iter: 24);
+            iter: 40);
 
     [Fact]
     public void Enough_of_the_random_boards_can_be_made()

@@ -26,7 +26,7 @@ public class JobSheetTests
                     LayoutChecks.AssertInside(page, sheet.Frame);
                 }
             },
-            iter: 24);
+            iter: 40);
 
     [Theory]
     [MemberData(nameof(Kinds))]

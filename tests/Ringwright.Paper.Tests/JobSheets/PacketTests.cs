@@ -81,6 +81,9 @@ public class PacketTests
         RingPlan[] told = [.. plan.Rings.Where(r => r.Ring is OpenRing || !r.Spacers.IsEmpty)];
         Assert.NotEmpty(told);
         Assert.All(told, r => Assert.Contains($"\n{r.Ring.Name}\n", orders, StringComparison.Ordinal));
+        string SheetOf(RingPlan ring) => string.Join(' ', rings.Single(s => s.Name == $"{ring.Ring.Name}: job sheet").Drawing.TextBoxes.Select(t => t.Text));
+        Assert.All(told, r => Assert.Contains("in which order: “Order of work by ring”", SheetOf(r), StringComparison.Ordinal));
+        Assert.All(plan.Rings, r => Assert.Equal(!r.Findings.IsEmpty, SheetOf(r).Contains("good to know: “For every ring”", StringComparison.Ordinal)));
         Assert.DoesNotContain(packet.Sheets, s => s.Name.EndsWith(": order of work", StringComparison.Ordinal) && s.Name != "At the lathe: order of work");
     }
 

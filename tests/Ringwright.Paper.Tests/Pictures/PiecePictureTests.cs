@@ -38,7 +38,7 @@ public class PiecePictureTests
                     LayoutChecks.AssertClean(picture, new(0, 0, picture.Width, picture.Height));
                 }
             },
-            iter: 24);
+            iter: 40);
 
     [Fact]
     public void Enough_of_the_random_pieces_can_be_made()

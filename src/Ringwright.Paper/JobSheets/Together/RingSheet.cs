@@ -41,7 +41,8 @@ internal static class RingSheet
             }
 
             sheet.Add(body);
-            TrueScaleSheet.Add(packet, job, Strip(job, job.Width));
+            (string heading, IBlock[] parts) = Strip(job, job.Width);
+            TrueScaleSheet.Add(packet, job, new Section(heading, new Column(3, parts)));
             return true;
         }
 
@@ -61,9 +62,9 @@ internal static class RingSheet
         {
             double half = (room.Width - Columns.Gutter) / 2, beside = room.Width - Columns.Gutter - StopWide;
             Section fences = Fence(job, new(wedge is null ? beside : half, fence));
-            Columns Lower(WoodLegend legend) => wedge is null
-                ? new((beside, fences), (StopWide, Stop(job, new(StopWide, fence))))
-                : new(fences, Strip(job, half, legend));
+            (string heading, IBlock[] parts) = wedge is null ? ("", []) : Strip(job, half);
+            Section? stop = wedge is null ? Stop(job, new(StopWide, fence)) : null;
+            Columns Lower(WoodLegend legend) => stop is null ? new(fences, new Section(heading, new Column(3, [.. parts, legend]))) : new((beside, fences), (StopWide, stop));
             // The ring gets what the fence, at its scale, has left.
             double ring = Math.Min(left - Lower(new(job.Key)).HeightAt(room.Width), MostRing);
             if (ring < LeastRing || wedge?.HeightAt(wide) > ring - Headings) return null;
@@ -86,8 +87,9 @@ internal static class RingSheet
     // With dimensions if they leave it as large as it would be with its sizes in words below.
     private static (ScaledPicture Ring, string? Sizes) Seen(RingJob job, Room room)
     {
-        ScaledPicture sized = RingPicture.Draw(job.Ring, job.Style, room), bare = RingPicture.Bare(job.Ring, job.Style, room with { Height = room.Height - Caption });
-        return bare.Scale.Ratio > sized.Scale.Ratio ? (bare, new RingSizes(job.Ring, job.Style).InWords) : (sized, null);
+        ScaledPicture sized = RingPicture.Draw(job.Ring, job.Style, room);
+        ScaledPicture? larger = RingPicture.LargerBare(job.Ring, job.Style, room with { Height = room.Height - Caption }, sized.Scale);
+        return larger is null ? (sized, null) : (larger, new RingSizes(job.Ring, job.Style).InWords);
     }
 
     private static Section Sized(RingJob job, Room room)
@@ -108,14 +110,13 @@ internal static class RingSheet
         return new($"{SettingsSheet.Fences(job)}, {fence.Scale}", new Picture(fence.Drawing));
     }
 
-    private static Section Strip(RingJob job, double width, WoodLegend? legend = null)
+    // Its picture and the order around the ring, for under a heading.
+    private static (string Heading, IBlock[] Parts) Strip(RingJob job, double width)
     {
         int wedges = Math.Min((int)job.Ring["wedges-per-board"].Value, job.Ring.Woods.Max(w => w.ToSaw));
         double length = job.Shop.Boards.Length.Millimetres;
         ScaledPicture strip = StripPicture.Draw(job.Ring, job.Style, length, wedges, width);
-        Paragraph order = new($"Around the ring: {RingWords.Order(job.Ring, job.Key)}");
-        IBlock[] told = legend is null ? [order] : [order, legend];
-        return new($"{wedges} from {job.Length(length)}, {strip.Scale}", new Column(3, [new Picture(strip.Drawing), .. told]));
+        return ($"{wedges} from {job.Length(length)}, {strip.Scale}", [new Picture(strip.Drawing), new Paragraph($"Around the ring: {RingWords.Order(job.Ring, job.Key)}")]);
     }
 
     private static IEnumerable<KeyFigure> Figures(RingJob job)
@@ -136,7 +137,9 @@ internal static class RingSheet
     private static string Know(RingJob job, bool ownSteps)
     {
         string exact = $"{SettingsSheet.For(job)}: all wedges together within {job.Print("closing-limit")}, each within {job.Print("angle-per-wedge")}.";
-        string[] elsewhere = [.. job.Wedge > 1 || job.Ring.Findings.IsEmpty ? Array.Empty<string>() : ["good to know: “" + AllRingsSheet.Name + "”"], .. ownSteps ? new[] { "in which order: “" + OwnStepsSheet.Name + "”" } : []];
-        return elsewhere.Length == 0 ? exact : $"{exact} On other sheets, {string.Join("; ", elsewhere)}.";
+        List<string> elsewhere = [];
+        if (job.Wedge is null or 1 && !job.Ring.Findings.IsEmpty) elsewhere.Add($"good to know: “{AllRingsSheet.Name}”");
+        if (ownSteps) elsewhere.Add($"in which order: “{OwnStepsSheet.Name}”");
+        return elsewhere.Count == 0 ? exact : $"{exact} On other sheets, {string.Join("; ", elsewhere)}.";
     }
 }
