@@ -31,6 +31,8 @@ public sealed partial class JourneyTests(BrowserFixture fixture)
         // Its woods, ring by ring, and what they do over a year.
         await open.Page.GetByRole(AriaRole.Link, new() { Name = "Rings", Exact = true }).ClickAsync();
         await open.Button("Choose all").ClickAsync();
+        // Another ring's count takes this field's place; a text filled in meanwhile would stand beside it.
+        await Expect(open.Page.Locator("#ring-heading")).ToHaveTextAsync("5 rings at once");
         await open.Field("segments").FillAsync("24");
         await open.Field("woods-2").FillAsync("walnut");
         await Expect(open.Page.Locator(".ring-words", new() { HasText = "24 ×" })).ToHaveCountAsync(5);
