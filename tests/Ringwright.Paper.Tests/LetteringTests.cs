@@ -53,6 +53,11 @@ public class LetteringTests
     }
 
     [Fact]
+    public void A_text_is_measured_as_wide_as_it_is_set() =>
+        Gen.Select(Gen.String[Gen.OneOf(Gen.Char["01 3/8.-iW\t"], Gen.Char), 0, 40], Gen.OneOf(Gen.Const(TypeScale.Body), Gen.Const(TypeScale.Figure), Gen.Const(TypeScale.Number), Gen.Const(TypeScale.Heading))).Sample((text, style) =>
+            Assert.Equal(Typesetter.Set(text, style).Width, Typesetter.WidthOf(text, style), 1e-12 * (1 + text.Length)), iter: 1000);
+
+    [Fact]
     public void Wrapped_lines_fit_and_lose_no_letter() =>
         Gen.Select(Gen.String[Gen.Char["abcdefgh iW1 "], 0, 120], Gen.Double[12, 90]).Sample((text, width) =>
         {

@@ -103,13 +103,13 @@ internal sealed partial class ColumnSetting
     }
 
     private static double LongestWord(string text) =>
-        text.Split(' ').Max(word => Typesetter.Set(word, HeaderStyle).Width);
+        text.Split(' ').Max(word => Typesetter.WidthOf(word, HeaderStyle));
 
     private static string Whole(string cell) => WholePart().Match(cell).Value;
 
     private double Widest(IEnumerable<string> texts) => texts.Select(WidthOf).DefaultIfEmpty(0).Max();
 
-    private double WidthOf(string text) => Typesetter.Set(text, _style).Width;
+    private double WidthOf(string text) => Typesetter.WidthOf(text, _style);
 
     // The digits, a nearly sign with them, before a decimal point, a fraction or a unit; nothing where the cell is a bare fraction or words.
     [GeneratedRegex(@"^(≈ )?[+\-−±]?\d+(?![\d/⁄])")]

@@ -90,8 +90,8 @@ public sealed class KeyFigures(int columns, params IReadOnlyList<KeyFigure> figu
 
     private static double WidthOf(KeyFigure figure, Setting setting)
     {
-        double value = Typesetter.Set(figure.Value, setting.Value).Width;
-        return figure.Unit.Length == 0 ? value : value + setting.UnitGap + Typesetter.Set(figure.Unit, setting.Unit).Width;
+        double value = Typesetter.WidthOf(figure.Value, setting.Value);
+        return figure.Unit.Length == 0 ? value : value + setting.UnitGap + Typesetter.WidthOf(figure.Unit, setting.Unit);
     }
 
     // The unit is half the height of its number: two steps of the scale.

@@ -33,7 +33,7 @@ public sealed class ListBlock(ListMark mark, IReadOnlyList<string> items, TextSt
     private int _before; // items of the same list on sheets before this one
 
     private double Indent => mark == ListMark.Number
-        ? Math.Max(2.4 * _style.Height, Typesetter.Set(Numeral(_before + items.Count), NumeralStyle).Width + NumeralGap)
+        ? Math.Max(2.4 * _style.Height, Typesetter.WidthOf(Numeral(_before + items.Count), NumeralStyle) + NumeralGap)
         : 2.4 * _style.Height;
 
     private double NumeralGap => 0.9 * _style.Height;

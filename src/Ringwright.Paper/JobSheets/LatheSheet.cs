@@ -61,7 +61,7 @@ internal static class LatheSheet
 
     private static string[] Row(RingPasses ring, MeasureStyle style) =>
     [
-        Shortened.To(ring.Ring.Plan.Ring.Name, s => Typesetter.Set(s, TypeScale.Number).Width <= 40),
+        Shortened.To(ring.Ring.Plan.Ring.Name, s => Typesetter.WidthOf(s, TypeScale.Number) <= 40),
         .. Enum.GetValues<LathePass>().Select(p => ring[p]).Select(r => r.Inner > 0 ? Caliper.Short(style, r.Thickness) : $"Ø {Caliper.Short(style, 2 * r.Outer)}"),
         Caliper.Short(style, Math.Max(0, ring.CentreWithin)),
     ];

@@ -84,7 +84,7 @@ internal static class PieceSheet
     private static Figure? Rip(RingPlan plan) => plan.Batches.IsEmpty ? null : plan.Find("board-width");
 
     // Two lines of the narrowest column, so that a row never grows tall.
-    private static string Cut(string words) => Shortened.To(words, s => Typesetter.Set(s, TypeScale.Number).Width <= MostWords);
+    private static string Cut(string words) => Shortened.To(words, s => Typesetter.WidthOf(s, TypeScale.Number) <= MostWords);
 
     private static Length? Inside(Ring ring) => ring is WedgeDisc disc ? disc.Bore : (ring as IHollowRing)?.InnerDiameter;
 

@@ -11,7 +11,7 @@ internal static class Shortened
     public static TextLine OneLine(string text, TextStyle style, double width)
     {
         TextStyle least = style with { Height = TypeScale.Note.Height };
-        string fitting = To(text, s => Typesetter.Set(s, least).Width <= width);
+        string fitting = To(text, s => Typesetter.WidthOf(s, least) <= width);
         return Wrapping.OneLine(fitting, style, width, TypeScale.Note.Height);
     }
 

@@ -54,7 +54,7 @@ public static class LabelSheets
         sticker.Place(QrPicture.Draw(label.Code, side), new(0.5, (height - side) / 2));
         Box words = new(side + 1, Padding, width - side - 1 - Padding, height - (2 * Padding));
         // All lines below the title are of one size: the large one where all of them have room for it.
-        TextStyle body = TypeScale.Down(TypeScale.Body, TypeScale.Note.Height).FirstOrDefault(style => label.Lines.All(line => Typesetter.Set(line, style).Width <= words.Width), TypeScale.Note);
+        TextStyle body = TypeScale.Down(TypeScale.Body, TypeScale.Note.Height).FirstOrDefault(style => label.Lines.All(line => Typesetter.WidthOf(line, style) <= words.Width), TypeScale.Note);
         double y = words.Y;
         foreach ((string text, TextStyle style) in label.Lines.Select(line => (line, body)).Prepend((label.Title, TypeScale.Heading)))
         {

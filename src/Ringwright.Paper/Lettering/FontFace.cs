@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Text;
 using SkiaSharp;
 
 namespace Ringwright.Paper.Lettering;
@@ -15,7 +16,11 @@ internal sealed class FontFace
     private static readonly FrozenDictionary<FontWeight, Lazy<FontFace>> Faces =
         Enum.GetValues<FontWeight>().ToFrozenDictionary(weight => weight, weight => new Lazy<FontFace>(() => new(weight)));
 
+    // Every script that the typeface has but a few signs; what lies above is asked of Skia one by one.
+    private const int Common = 0x2C00;
+
     private readonly float[] _advances;
+    private readonly float[] _common; // by code point: asking Skia takes longer than all else in setting a line
     private readonly SKFont _lookup; // only asked for glyph numbers, which changes nothing in it
 
     private FontFace(FontWeight weight)
@@ -27,6 +32,7 @@ internal sealed class FontFace
         Typeface = SKTypeface.FromData(data);
         _lookup = Font(1);
         _advances = Advances(Typeface);
+        _common = [.. _lookup.GetGlyphs([.. Enumerable.Range(0, Common)]).Select(glyph => _advances[glyph])];
         DigitWidth = "0123456789".Max(digit => Advance(digit));
     }
 
@@ -53,7 +59,10 @@ internal sealed class FontFace
     public bool Has(int codepoint) => _lookup.GetGlyph(codepoint) != 0;
 
     /// <summary>The advance of a character over the em size.</summary>
-    public double Advance(int codepoint) => _advances[_lookup.GetGlyph(codepoint)];
+    public double Advance(int codepoint) => codepoint < Common ? _common[codepoint] : _advances[_lookup.GetGlyph(codepoint)];
+
+    /// <summary>The same, a digit in the width of the widest where figures are to stand under each other.</summary>
+    public double Advance(Rune rune, bool tabular) => tabular && rune.IsAscii && Rune.IsDigit(rune) ? DigitWidth : Advance(rune.Value);
 
     // Measured at one unit per font unit, so that the ratios are exact.
     private static float[] Advances(SKTypeface typeface)

@@ -10,7 +10,7 @@ internal sealed class LineBuilder(TextStyle style)
     private double _x;
 
     /// <summary>Adds characters of the line's own size.</summary>
-    public void Add(string text) => AddRun(text, size: 1, rise: 0, Advance);
+    public void Add(string text) => AddRun(text, size: 1, rise: 0, rune => _face.Advance(rune, style.Tabular));
 
     /// <summary>Adds a part of a fraction.</summary>
     /// <param name="text">The characters.</param>
@@ -28,19 +28,17 @@ internal sealed class LineBuilder(TextStyle style)
         if (text.Length == 0)
             return;
         double em = size * style.Em;
-        List<double> offsets = [];
+        double[] offsets = new double[text.Length];
+        int count = 0;
         double x = 0;
         foreach (Rune rune in text.EnumerateRunes())
         {
             double cell = advance(rune);
-            offsets.Add(x + (em * (cell - _face.Advance(rune.Value)) / 2)); // in the middle of its cell
+            offsets[count++] = x + (em * (cell - _face.Advance(rune.Value)) / 2); // in the middle of its cell
             x += em * cell;
         }
 
+        Array.Resize(ref offsets, count); // fewer than its UTF-16 units where it leaves the basic plane
         _runs.Add(new(text, em, _x, rise * style.Height, offsets, x));
         _x += x;
-    }
-
-    private double Advance(Rune rune) =>
-        style.Tabular && rune.IsAscii && Rune.IsDigit(rune) ? _face.DigitWidth : _face.Advance(rune.Value);
-}
+    }}

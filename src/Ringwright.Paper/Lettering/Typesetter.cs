@@ -35,6 +35,20 @@ public static partial class Typesetter
         return line.Line();
     }
 
+    /// <summary>How wide a text is when it is set, mm: the same as that of <see cref="Set"/>, without the line.</summary>
+    /// <param name="text">Any text.</param>
+    /// <param name="style">How it would be set.</param>
+    public static double WidthOf(string text, TextStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(style);
+        if (style.Fractions && text.Contains('/', StringComparison.Ordinal)) return Set(text, style).Width;
+        FontFace face = FontFace.Of(style.Weight);
+        double em = style.Em, width = 0;
+        foreach (Rune rune in text.EnumerateRunes()) width += em * face.Advance(Clean(rune), style.Tabular);
+        return width;
+    }
+
     /// <summary>Whether every character of the text is in the typeface.</summary>
     public static bool CanShow(string text, FontWeight weight = FontWeight.Regular) =>
         Clean(text).EnumerateRunes().All(rune => FontFace.Of(weight).Has(rune.Value));
@@ -51,9 +65,11 @@ public static partial class Typesetter
     {
         StringBuilder clean = new(text.Length);
         foreach (Rune rune in text.EnumerateRunes())
-            clean.Append(Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF ? " " : rune.ToString());
+            clean.Append(Clean(rune).ToString());
         return clean.ToString();
     }
+
+    private static Rune Clean(Rune rune) => Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF ? new(' ') : rune;
 
     [GeneratedRegex(@"(?<![\d./])(?<over>\d{1,3})/(?<under>\d{1,3})(?![\d./])")]
     private static partial Regex Fraction();

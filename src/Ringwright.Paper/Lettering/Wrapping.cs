@@ -3,6 +3,8 @@ namespace Ringwright.Paper.Lettering;
 /// <summary>Breaks text into lines and finds the size at which it fits.</summary>
 public static class Wrapping
 {
+    private const double Rounding = 1e-9; // mm; a column may be just as wide as its text, added up in another order
+
     /// <summary>
     /// Breaks a text at spaces into lines no wider than <paramref name="width"/> mm; a word that is wider alone is broken
     /// between characters. A line end in the text starts a new line.
@@ -64,24 +66,30 @@ public static class Wrapping
 
     private static void AddParagraph(List<TextLine> lines, string paragraph, TextStyle style, double width)
     {
+        // No kerning, and no fraction goes over a space: a line is as wide as its words and the spaces between them.
+        double space = WidthOf(" "), used = 0;
         string line = "";
         foreach (string word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            string longer = line.Length == 0 ? word : $"{line} {word}";
-            if (Fits(longer))
+            double longer = line.Length == 0 ? WidthOf(word) : used + space + WidthOf(word);
+            if (longer <= width + Rounding)
             {
-                line = longer;
+                line = line.Length == 0 ? word : $"{line} {word}";
+                used = longer;
                 continue;
             }
 
             if (line.Length > 0)
                 lines.Add(Typesetter.Set(line, style));
             line = BreakWord(word);
+            used = WidthOf(line);
         }
 
         lines.Add(Typesetter.Set(line, style));
 
-        bool Fits(string text) => Typesetter.Set(text, style).Width <= width;
+        double WidthOf(string text) => Typesetter.WidthOf(text, style);
+
+        bool Fits(string text) => WidthOf(text) <= width;
 
         // Puts full lines of a word that is too wide into the result and gives back its rest.
         string BreakWord(string word)

@@ -77,7 +77,7 @@ internal static class GlueSheet
 
     private static string Until(GlueSchedule schedule, GlueTask task, int start) => task.Length > task.Hands ? schedule.Clock(start + task.Length) : "–";
 
-    private static string Cut(string name) => Shortened.To(name, s => Typesetter.Set(s, TypeScale.Heading).Width <= 2 * MostWords);
+    private static string Cut(string name) => Shortened.To(name, s => Typesetter.WidthOf(s, TypeScale.Heading) <= 2 * MostWords);
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

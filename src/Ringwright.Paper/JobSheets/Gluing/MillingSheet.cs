@@ -66,7 +66,7 @@ internal static class MillingSheet
         Cut([strip.Wood]), MillingWords.Use(strip.Use), Caliper.Short(style, strip.Thickness), strip.Width is double width ? Caliper.Short(style, width) : "–", Caliper.Short(style, strip.Length), Count(strip.Boards),
     ];
 
-    private static string Cut(IEnumerable<string> names) => Shortened.To(string.Join(", ", names), s => Typesetter.Set(s, TypeScale.Number).Width <= MostWords);
+    private static string Cut(IEnumerable<string> names) => Shortened.To(string.Join(", ", names), s => Typesetter.WidthOf(s, TypeScale.Number) <= MostWords);
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

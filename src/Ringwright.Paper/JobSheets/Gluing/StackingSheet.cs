@@ -46,7 +46,7 @@ internal static class StackingSheet
     }
 
     private static string Ring(GluePlan glue, int ring) =>
-        Shortened.To($"{Count(ring + 1)} {glue.Rings[ring].Ring.Ring.Name}", s => Typesetter.Set(s, TypeScale.Number).Width <= MostWords);
+        Shortened.To($"{Count(ring + 1)} {glue.Rings[ring].Ring.Ring.Name}", s => Typesetter.WidthOf(s, TypeScale.Number) <= MostWords);
 
     private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

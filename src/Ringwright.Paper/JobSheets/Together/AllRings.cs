@@ -39,7 +39,7 @@ internal sealed record AllRings(Plan Plan, IReadOnlyList<RingJob> Jobs)
         return Shortened.To(names[0], name => Fits(name + count)) + count;
     }
 
-    private static bool Fits(string words) => Typesetter.Set(words, TypeScale.Number).Width <= MostWords;
+    private static bool Fits(string words) => Typesetter.WidthOf(words, TypeScale.Number) <= MostWords;
 
     private static bool IsPlain(RingPlan ring) => ring.Batches.Length == 1 && ring.Spacers.IsEmpty && ring.Board is null && ring.Lamination is null && ring.Ring is not OpenRing;
 

@@ -126,7 +126,7 @@ public sealed class LathePicture
     private void Level(double low, double high, double x, string words)
     {
         foreach (double y in new[] { low, high }) _drawing.Line(new((_place.Scale * Reach) + 1.5, y), new(x + 2, y), Pens.Fine);
-        bool fits = low - high >= Typesetter.Set(words, TypeScale.Dimension).Width + 2;
+        bool fits = low - high >= Typesetter.WidthOf(words, TypeScale.Dimension) + 2;
         if (fits) _drawing.Dimension(new(x, low), new(x, high), -0.5, words);
         else _drawing.UprightDimension(new(x, high), new(x, low), 0.5, words);
     }

@@ -99,7 +99,7 @@ internal sealed class PieceSizes(Plan plan, ImmutableArray<WallLevel> levels, Pl
         // The edges lie at different distances, so the extension lines are drawn here.
         const double None = 0.5; // too near for extension lines
         string value = Caliper.Short(style, _top.Y - _bottom.Y);
-        double wide = Typesetter.Set(value, TypeScale.Dimension).Width;
+        double wide = Typesetter.WidthOf(value, TypeScale.Dimension);
         foreach (Vector2D edge in new[] { bottom, top }) drawing.Line(edge + new Vector2D(0.8, 0), new(x + 2, edge.Y), Pens.Fine);
         if (bottom.Y - top.Y >= wide + 2) drawing.Dimension(new(x, bottom.Y), new(x, top.Y), -None, value);
         else drawing.UprightDimension(new(x, top.Y), new(x, bottom.Y), None, value);

@@ -54,7 +54,7 @@ internal static class RingColumn
     private static string Name(RingGroup group)
     {
         (string first, string? last) = group.Names;
-        string Cut(string name, double room) => Shortened.To(name, s => Typesetter.Set(s, Letters).Width <= room);
+        string Cut(string name, double room) => Shortened.To(name, s => Typesetter.WidthOf(s, Letters) <= room);
         return last is null ? Cut(first, NameRoom) : $"{Cut(first, NameRoom / 2)} – {Cut(last, NameRoom / 2)}";
     }
 
