@@ -10,7 +10,7 @@ namespace Ringwright.Store.Tests;
 /// </summary>
 public sealed class KillTests(ITestOutputHelper output)
 {
-    private static readonly int Kills = int.Parse(Environment.GetEnvironmentVariable("RINGWRIGHT_KILLS") ?? "30", CultureInfo.InvariantCulture);
+    private static readonly int Kills = int.Parse(Environment.GetEnvironmentVariable("RINGWRIGHT_KILLS") ?? "12", CultureInfo.InvariantCulture);
 
     [Fact]
     public void Killed_while_saving_at_random_moments_the_last_confirmed_save_is_there_and_nothing_is_half()

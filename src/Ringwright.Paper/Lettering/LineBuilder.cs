@@ -41,4 +41,5 @@ internal sealed class LineBuilder(TextStyle style)
         Array.Resize(ref offsets, count); // fewer than its UTF-16 units where it leaves the basic plane
         _runs.Add(new(text, em, _x, rise * style.Height, offsets, x));
         _x += x;
-    }}
+    }
+}

@@ -30,7 +30,7 @@ internal sealed partial class AppProcess : IDisposable
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            Environment = { ["RINGWRIGHT_DATA"] = dataFolder },
+            Environment = { ["RINGWRIGHT_DATA"] = dataFolder, ["DOTNET_TieredPGO"] = "0" },
         };
         Process process = Process.Start(start)!;
         using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(30));

@@ -4,16 +4,13 @@ using static Microsoft.Playwright.Assertions;
 namespace Ringwright.Web.Tests.Browser;
 
 /// <summary>The page at the saw on two tablets of their own, with the bench there and gone.</summary>
-public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
+public sealed class AtTheSawTests(BrowserFixture fixture, RunningApp app) : IClassFixture<RunningApp>
 {
-    private readonly TemporaryFolder _data = new();
-
-    public void Dispose() => _data.Dispose();
-
     [Fact]
     public async Task Two_tablets_count_on_without_the_bench_and_lose_no_tap()
     {
-        AppProcess app = await AppProcess.Start(_data.Path);
+        using var data = new TemporaryFolder();
+        AppProcess app = await AppProcess.Start(data.Path);
         int port = app.Port;
         try
         {
@@ -37,7 +34,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
 
             // It is back: both come to the same, all taps of both.
             app.Dispose();
-            app = await AppProcess.Start(_data.Path, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture));
+            app = await AppProcess.Start(data.Path, "--port", port.ToString(System.Globalization.CultureInfo.InvariantCulture));
             foreach (Tablet tablet in new[] { one, two })
             {
                 await Expect(tablet.Out("good")).ToHaveTextAsync("8");
@@ -61,7 +58,7 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
     [Fact]
     public async Task A_tablet_that_lets_its_screen_go_dark_says_so()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
+        app.Put();
         await using Tablet refuses = await Tablet.Open(await fixture.Browser, new Uri(app.Address, "/saw/Disc"), "Object.defineProperty(navigator, 'wakeLock', { value: { request: () => Promise.reject(new Error('no')) } })");
         await Expect(refuses.Out("awake")).ToContainTextAsync("does not keep its screen on");
         await using Tablet stays = await Tablet.Open(await fixture.Browser, new Uri(app.Address, "/saw/Disc"), "Object.defineProperty(navigator, 'wakeLock', { value: { request: (kind) => { window.asked = kind; return Promise.resolve({ released: false }); } } })");
@@ -69,27 +66,31 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
         await Expect(stays.Out("awake")).ToBeEmptyAsync();
     }
 
-    [Theory]
-    [InlineData(1440, ColorScheme.Light)]
-    [InlineData(820, ColorScheme.Dark)]
-    [InlineData(390, ColorScheme.Light)]
-    public async Task Every_target_at_the_saw_is_64_px_and_at_the_sander_44(int width, ColorScheme scheme)
+    [Fact]
+    public async Task Every_target_at_the_saw_is_64_px_and_at_the_sander_44()
     {
         const string Small = "(least) => [...document.querySelectorAll('button, a, summary, input:not([type=radio]), select')].filter((e) => e.checkVisibility() && e.closest('.saw-body, .sander, .caliper')).map((e) => [e.textContent || e.id, Math.round(e.getBoundingClientRect().width), Math.round(e.getBoundingClientRect().height)]).filter(([, w, h]) => w < least || h < least).map((e) => e.join(' '))";
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using Tablet tablet = await Tablet.Open(await fixture.Browser, new Uri(app.Address, "/saw/Disc"), width: width, scheme: scheme);
-        Assert.Empty(await tablet.Page.EvaluateAsync<string[]>(Small, 64));
-        Assert.True(await tablet.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
-        await using OpenPage desk = await OpenPage.Open(fixture, app.Address, "/fit", width, scheme: scheme);
+        app.Put();
+        await using Tablet tablet = await Tablet.Open(await fixture.Browser, new Uri(app.Address, "/saw/Disc"));
+        await using OpenPage desk = await OpenPage.In(fixture, app, "/fit");
         await Expect(desk.Button("Face done")).ToBeVisibleAsync();
-        Assert.Empty(await desk.Page.EvaluateAsync<string[]>(Small, 44));
+        foreach ((int width, ColorScheme scheme) in ((int, ColorScheme)[])[(1440, ColorScheme.Light), (820, ColorScheme.Dark), (390, ColorScheme.Light)])
+        {
+            foreach ((IPage page, int least) in ((IPage, int)[])[(tablet.Page, 64), (desk.Page, 44)])
+            {
+                await page.SetViewportSizeAsync(width, 1100);
+                await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+                Assert.Empty(await page.EvaluateAsync<string[]>(Small, least));
+                Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
+            }
+        }
     }
 
     [Fact]
     public async Task A_caliper_that_types_goes_from_field_to_field()
     {
-        using AppProcess app = await AppProcess.Start(_data.Path);
-        await using OpenPage desk = await OpenPage.Open(fixture, app.Address, "/fit");
+        app.Put();
+        await using OpenPage desk = await OpenPage.In(fixture, app, "/fit");
         await desk.Page.Locator("#caliper-rim-1").FocusAsync();
         foreach (string typed in new[] { "2,61", "0.12", "2,60", "0,1" })
         {
@@ -107,9 +108,9 @@ public sealed class AtTheSawTests(BrowserFixture fixture) : IDisposable
     {
         public IPage Page => page;
 
-        public static async Task<Tablet> Open(IBrowser browser, Uri address, string? script = null, int width = 820, ColorScheme scheme = ColorScheme.Light)
+        public static async Task<Tablet> Open(IBrowser browser, Uri address, string? script = null)
         {
-            IBrowserContext context = await browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 1100 }, ColorScheme = scheme, HasTouch = true });
+            IBrowserContext context = await browser.NewContextAsync(new() { ViewportSize = new() { Width = 820, Height = 1100 }, HasTouch = true });
             context.SetDefaultTimeout(60_000);
             IPage page = await context.NewPageAsync();
             if (script is not null) await page.AddInitScriptAsync(script);

@@ -48,7 +48,7 @@ public sealed partial class CaliperTable
         StateHasChanged();
     });
 
-    private void Type(CaliperRow row, CaliperPlace place, string? text) => Bench.Note(Desk.Cell(row, place), text ?? "");
+    private void Type(CaliperRow row, CaliperPlace place, string text) => Bench.Note(Desk.Cell(row, place), text);
 
     // Reads what is typed, and lays the ring dry as soon as there is a wedge for each place.
     private void Read()

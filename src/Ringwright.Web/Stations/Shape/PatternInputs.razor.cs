@@ -55,9 +55,9 @@ public partial class PatternInputs
         if (!string.IsNullOrWhiteSpace(wood)) Take(wood.Trim());
     }
 
-    private void Times(string? text)
+    private void Times(string text)
     {
-        _times = text ?? "";
+        _times = text;
         bool read = FieldText.TryWhole(_times, out int times, out ParseError? error);
         _timesWrong = read && times is >= 1 and <= 360 ? null : error is null ? "1 to 360 times can be." : FieldProblem.Capital(error.Sentence) + ".";
         if (_timesWrong is null) Painter.Times = times;
