@@ -56,6 +56,25 @@ public class WorkSolverTests
         Assert.InRange(schedule.LowerBound, 0, schedule.Makespan);
     });
 
+    // What is known to be full is not looked through again; minute by minute it must come to the same.
+    [Fact]
+    public void Put_in_one_after_the_other_each_task_begins_at_the_first_minute_at_which_it_can() => Gen.Select(AnyTask.Array[1, 60], Gen.Int[2, 3], Gen.Bool).Sample((any, clamps, byDay) =>
+    {
+        var problem = Problem(any, clamps, byDay);
+        WorkSchedule schedule = ListScheduler.InOrder(problem, Enumerable.Range(0, problem.Tasks.Length));
+        for (int task = 0; task < problem.Tasks.Length; task++)
+        {
+            WorkTask work = problem.Tasks[task];
+            int start = work.After.Select(a => schedule.Starts[a] + problem.Tasks[a].Length).DefaultIfEmpty(0).Max();
+            while (!work.Uses.All(use => HasRoom(use, start, task))) start++;
+            Assert.Equal(start, schedule.Starts[task]);
+        }
+
+        bool HasRoom(ResourceUse use, int start, int task) =>
+            problem.Resources[use.Resource].Open(start, use.Length) == start
+            && Enumerable.Range(start, use.Length).All(minute => use.Amount + Enumerable.Range(0, task).Sum(t => problem.Tasks[t].Uses.Where(u => u.Resource == use.Resource && schedule.Starts[t] <= minute && minute < schedule.Starts[t] + u.Length).Sum(u => u.Amount)) <= problem.Resources[use.Resource].Capacity);
+    });
+
     [Fact]
     public void Same_work_same_order()
     {

@@ -146,7 +146,11 @@ internal sealed class SchedulePicture
     {
         WorkResource known = _schedule.Work.Problem.Resources[resource];
         Row(row, string.Create(CultureInfo.InvariantCulture, $"{name}, of {known.Capacity}"), SemiBold);
-        (int From, int To, int Amount)[] uses = [.. _schedule.Work.Problem.Tasks.SelectMany((t, i) => t.Uses.Where(u => u.Resource == resource).Select(u => (_schedule.Work.Starts[i], _schedule.Work.Starts[i] + u.Length, u.Amount)))];
+        (int From, int To, int Amount)[] uses =
+        [
+            .. _schedule.Work.Problem.Tasks.SelectMany((t, i) => t.Uses.Where(u => u.Resource == resource).Select(u => (From: _schedule.Work.Starts[i], To: _schedule.Work.Starts[i] + u.Length, u.Amount)))
+                .Where(u => u.From < _axis.End && u.To > _axis.Start),
+        ];
         int[] times = [.. uses.SelectMany(u => new[] { u.From, u.To }).Distinct().Where(t => t > _axis.Start && t < _axis.End).Append(_axis.Start).Append(_axis.End).Order()];
         double foot = Top(row + 1) - 0.4, tall = _row - 1;
         for (int i = 1; i < times.Length; i++)

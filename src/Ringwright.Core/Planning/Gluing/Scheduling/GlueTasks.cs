@@ -44,30 +44,30 @@ internal sealed class GlueTasks
         _ready[i] = _list.Hand(GlueTaskKind.Flatten, i, "flatten", _shop.Gluing.MinutesPerFlattening, close);
     }
 
-    // Rubbed pairs are made one right after the other, so all of a ring are one task.
+    // Rubbed pairs are made one right after the other, so all of a ring are one task. Thin strips make tens of thousands of glue-ups.
     private int[] Add(int i, IReadOnlyList<GlueUp> glueUps, string word, bool cure, int[] first)
     {
+        HashSet<int> taken = [.. glueUps.SelectMany(u => u.After)];
+        int pairs = glueUps.Count(IsPair), rubbed = -1;
         int[] made = new int[glueUps.Count];
-        int rubbed = -1;
         for (int g = 0; g < glueUps.Count; g++)
         {
             GlueUp up = glueUps[g];
-            if (up.Clamp == GlueClamp.Rubbed && up.After.IsEmpty)
+            if (IsPair(up))
             {
-                int all = glueUps.Count(u => u.Clamp == GlueClamp.Rubbed && u.After.IsEmpty);
-                if (rubbed < 0) rubbed = _list.Glue(GlueTaskKind.Part, i, Text("rub {0} pairs", all), all * GluePace.Minutes(1, _shop), up.Clamp, 0, cure, first);
+                if (rubbed < 0) rubbed = _list.Glue(GlueTaskKind.Part, i, Text("rub {0} pairs", pairs), pairs * GluePace.Minutes(1, _shop), up.Clamp, 0, cure, first);
                 made[g] = rubbed;
                 continue;
             }
 
             // Only what is taken up by nothing more has to cure.
-            bool last = !glueUps.Any(u => u.After.Contains(g));
             int[] after = up.After.IsEmpty ? first : [.. up.After.Select(a => made[a]).Distinct()];
-            made[g] = _list.Glue(GlueTaskKind.Part, i, Words(up, word, _glue.Rings[i]), GluePace.Minutes(up.Joints.Length, _shop), up.Clamp, up.Clamps, cure && last, after);
+            made[g] = _list.Glue(GlueTaskKind.Part, i, Words(up, word, _glue.Rings[i]), GluePace.Minutes(up.Joints.Length, _shop), up.Clamp, up.Clamps, cure && !taken.Contains(g), after);
         }
 
-        // What nothing else takes up.
-        return [.. made.Where((_, g) => !glueUps.Any(u => u.After.Contains(g))).Distinct()];
+        return [.. made.Where((_, g) => !taken.Contains(g)).Distinct()];
+
+        static bool IsPair(GlueUp up) => up.Clamp == GlueClamp.Rubbed && up.After.IsEmpty;
     }
 
     private void Stack()

@@ -61,6 +61,8 @@ public static class ListScheduler
     private sealed class Taken(WorkResource resource)
     {
         private readonly SortedList<int, int> _level = new() { [0] = 0 };
+        // From one minute to another there is no room for such a use, and none will come: the longest stretch that was found.
+        private readonly Dictionary<(int Length, int Amount), (int From, int To)> _full = [];
 
         public void Add(int start, ResourceUse use)
         {
@@ -73,7 +75,10 @@ public static class ListScheduler
         public int Earliest(int start, ResourceUse use)
         {
             if (use.Length == 0) return start;
-            start = resource.Open(start, use.Length);
+            (int from, int to) = _full.GetValueOrDefault((use.Length, use.Amount));
+            bool within = start >= from && start <= to;
+            int first = within ? from : start;
+            start = resource.Open(within ? to : start, use.Length);
             int free = resource.Capacity - use.Amount;
             for (int i = StepAt(start); i < _level.Count && _level.Keys[i] < start + use.Length; i++)
             {
@@ -82,6 +87,7 @@ public static class ListScheduler
                 i = StepAt(start) - 1;
             }
 
+            if (start - first > to - from) _full[(use.Length, use.Amount)] = (first, start);
             return start;
         }
 
