@@ -35,6 +35,30 @@ public class GlueSheetTests
     [Fact]
     public void Any_ring_lays_out() => AnyPlan.Plans.Sample(plan => Checked(plan, MeasureStyle.For(plan.Piece.Units), PaperSize.A4), iter: 25);
 
+    // Found by the fuzz: its pictures took thousands of sheets.
+    [Fact]
+    public void Thousands_of_glue_ups_are_told_in_a_sentence()
+    {
+        LaminatedRing thin = new()
+        {
+            Name = "Band",
+            Segments = 8,
+            Diameter = AnyPlan.Mm(282.3),
+            InnerDiameter = AnyPlan.Mm(27.8),
+            Thickness = AnyPlan.Mm(60),
+            Strips = [new("holly", AnyPlan.Mm(0.3))],
+            Recut = Angle.FromDegrees(37.77),
+            Mirrored = true,
+        };
+        var schedule = GlueSchedule.Quick(GluePlan.Of(Planner.Plan(new() { Name = "Band", Rings = [thin] }, Shop.Starting with { Adhesive = Shop.Starting.Adhesive with { OpenTime = Duration.Parse("3 min") } })));
+        Assert.True(schedule.Tasks.Length > 1000, $"only {schedule.Tasks.Length} tasks");
+        Packet packet = new(new("Piece", RingWords.Units(MeasureStyle.Millimetres), Date, "1"), PaperSize.A4);
+        GlueSheet.Add(packet, schedule, MeasureStyle.Millimetres);
+        Assert.InRange(packet.Sheets.Count, 2, 4);
+        Assert.Contains(packet.Sheets.SelectMany(s => s.Drawing.TextBoxes), t => t.Text.StartsWith($"{schedule.Tasks.Length} glue-ups", StringComparison.Ordinal));
+        Assert.Contains(SchedulePage.Of(schedule, MeasureStyle.Millimetres).TextBoxes, t => t.Text.StartsWith($"{schedule.Tasks.Length} glue-ups", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Days_in_the_shop_lay_out()
     {

@@ -65,8 +65,9 @@ internal static class GlueSheet
     private static Section Steps(GlueGroup group, MeasureStyle style) =>
         new(Cut(group.Name) + ": " + group.Way, new ListBlock(ListMark.Number, [.. group.Steps.Select(s => s.In(style))], RingJob.Words));
 
-    private static IEnumerable<IBlock> When(GlueSchedule schedule, Box free) =>
-        SchedulePicture.Draw(schedule, free.Width, TallestTime).Select((picture, i) => i == 0
+    private static IEnumerable<IBlock> When(GlueSchedule schedule, Box free) => SchedulePicture.InsteadOf(schedule) is string words
+        ? [new Section("When to glue what", new Paragraph(words))]
+        : SchedulePicture.Draw(schedule, free.Width, TallestTime).Select((picture, i) => i == 0
             ? new Section("When to glue what", new Column(3, ScheduleKey.Block, new Picture(picture.Drawing)))
             : (IBlock)new Picture(picture.Drawing));
 

@@ -24,7 +24,7 @@ public static class SchedulePage
             [
                 new Paragraph($"{schedule.Plan.Plan.Piece.Name}: when to glue what", TypeScale.Heading),
                 new Paragraph(answer),
-                .. schedule.Tasks.IsEmpty ? [] : SchedulePicture.Draw(schedule, Wide, Tall).Select(p => new Picture(p.Drawing)).Append<IBlock>(ScheduleKey.Block),
+                .. schedule.Tasks.IsEmpty ? [] : SchedulePicture.InsteadOf(schedule) is string words ? [new Paragraph(words)] : SchedulePicture.Draw(schedule, Wide, Tall).Select(p => new Picture(p.Drawing)).Append<IBlock>(ScheduleKey.Block),
             ]);
     }
 }

@@ -17,6 +17,7 @@ internal sealed class SchedulePicture
     private const double Tallest = 7, Lowest = 3.6;  // of a row
     private const double Bar = 0.62;                 // of a row's height
     private const double Edge = 1;                   // for lines at the ends
+    private const int MostTasks = 1000;              // more are read off no picture
 
     private static readonly Hatch Banded = Drawings.Hatch.Of(1), Pressed = Drawings.Hatch.Of(3);
 
@@ -33,6 +34,10 @@ internal sealed class SchedulePicture
         _row = Math.Clamp((height - Head - Edge) / rows, Lowest, Tallest);
         _drawing = new(width, Head + (rows * _row) + Edge);
     }
+
+    /// <summary>A sentence in place of the pictures of a schedule that is too long for them, as of very thin strips; null when it is not.</summary>
+    public static string? InsteadOf(GlueSchedule schedule) => schedule.Tasks.Length <= MostTasks ? null
+        : string.Create(CultureInfo.InvariantCulture, $"{schedule.Tasks.Length} glue-ups one after the other are too many to draw. Thicker strips, or a glue that stays open longer, make them fewer.");
 
     /// <summary>The pictures of a schedule, each with the first and last minute it shows.</summary>
     /// <param name="schedule">The schedule; it has tasks.</param>
