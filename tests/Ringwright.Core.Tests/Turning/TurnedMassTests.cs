@@ -90,6 +90,7 @@ public class TurnedMassTests
     {
         var mass = TurnedMass.Of([ring], 1e6, 1e6, 1e6);
         (TurnedMesh coarse, TurnedMesh fine) = (Mesh(4, 20), Mesh(8, 40));
+        Assert.Equal(coarse.Parts.Length, fine.Parts.Length);
         foreach ((TurnedPart part, TurnedPart finer) in coarse.Parts.Zip(fine.Parts))
         {
             Assert.Equal(part.Segment, finer.Segment);

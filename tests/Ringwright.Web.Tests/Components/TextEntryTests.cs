@@ -18,7 +18,7 @@ public class TextEntryTests
     public async Task A_letter_that_was_typed_into_the_field_as_it_was_drawn_before_is_taken_in()
     {
         await using var page = new Page();
-        ulong typed = await page.Draw<Field>("oninput");
+        ulong typed = await page.Draw<Field>();
         await page.Again();
         await page.Dispatch(typed, "Bowl fo");
         await page.Dispatch(typed, "Bowl for");
@@ -29,7 +29,7 @@ public class TextEntryTests
     public async Task What_is_typed_is_not_drawn_over()
     {
         await using var page = new Page();
-        ulong typed = await page.Draw<Field>("oninput");
+        ulong typed = await page.Draw<Field>();
         await page.Dispatch(typed, "Bowl");
         Assert.DoesNotContain("value", page.Redrawn);
         page.Shown<Field>().Text = "Vase";
@@ -42,7 +42,7 @@ public class TextEntryTests
     public async Task A_binding_would_lose_it()
     {
         await using var page = new Page();
-        ulong typed = await page.Draw<Bound>("oninput");
+        ulong typed = await page.Draw<Bound>();
         await page.Again();
         ArgumentException lost = await Assert.ThrowsAsync<ArgumentException>(() => page.Dispatch(typed, "Bowl fo"));
         Assert.Contains("no event handler", lost.Message, StringComparison.Ordinal);
@@ -81,7 +81,6 @@ public class TextEntryTests
     {
         private int _root;
         private IComponent? _shown;
-        private string _event = "";
         private (ulong Handler, int Component) _drawn;
 
         /// <summary>Attributes that the last drawings set again.</summary>
@@ -92,10 +91,10 @@ public class TextEntryTests
         public T Shown<T>()
             where T : IComponent => (T)_shown!;
 
-        public Task<ulong> Draw<T>(string eventName)
+        /// <summary>Draws a component for the first time; the answer is the handler that its letters go to.</summary>
+        public Task<ulong> Draw<T>()
             where T : IComponent, new() => Dispatcher.InvokeAsync(async () =>
             {
-                _event = eventName;
                 _shown = InstantiateComponent(typeof(T));
                 _root = AssignRootComponentId(_shown);
                 await RenderRootComponentAsync(_root);
@@ -128,7 +127,7 @@ public class TextEntryTests
             for (int i = 0; _drawn.Handler == 0 && i < renderBatch.ReferenceFrames.Count; i++)
             {
                 RenderTreeFrame frame = renderBatch.ReferenceFrames.Array[i];
-                if (frame.FrameType == RenderTreeFrameType.Attribute && frame.AttributeName == _event && frame.AttributeEventHandlerId > 0)
+                if (frame.FrameType == RenderTreeFrameType.Attribute && frame.AttributeName == "oninput" && frame.AttributeEventHandlerId > 0)
                     _drawn = (frame.AttributeEventHandlerId, renderBatch.UpdatedComponents.Array[renderBatch.UpdatedComponents.Count - 1].ComponentId);
             }
 
