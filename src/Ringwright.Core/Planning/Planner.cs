@@ -25,7 +25,8 @@ public static class Planner
         var lathe = LatheFit.Of(plan);
         rings = lathe.AddTo(plan.Rings);
         plan = plan with { Rings = rings, Verdict = Verdicts.Of(rings), Lathe = lathe };
-        return plan with { Figures = plan.Figures.AddRange(SpeedFigures.Balance(plan, timber)) };
+        plan = plan with { Weighed = SpeedFigures.Weigh(plan, timber) };
+        return plan with { Figures = plan.Figures.AddRange(SpeedFigures.Balance(plan)) };
     }
 
     private static RingPlan PlanRing(Ring ring, ImmutableArray<Ring> all, int index, Shop shop) => ring switch

@@ -112,6 +112,9 @@ public sealed record Plan(Piece Piece, Shop Shop, ImmutableArray<RingPlan> Rings
     /// <summary>What was found about its work at the lathe when it was planned.</summary>
     internal LatheFit Lathe { get; init; } = LatheFit.None;
 
+    /// <summary>Weight, balance and surfaces of the turned piece as it was planned; null when it cannot be turned.</summary>
+    internal MassProperties? Weighed { get; init; }
+
     /// <summary>Everything the maker should know, weightiest first.</summary>
     public IEnumerable<Finding> Findings => Rings.SelectMany(r => r.Findings).OrderByDescending(f => f.Weight);
 }

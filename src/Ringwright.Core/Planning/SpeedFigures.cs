@@ -29,9 +29,9 @@ internal static class SpeedFigures
     }
 
     /// <summary>Weight and balance of the turned piece; none when it cannot be turned, which findings tell.</summary>
-    public static ImmutableArray<Figure> Balance(Plan plan, TimberPlan timber)
+    public static ImmutableArray<Figure> Balance(Plan plan)
     {
-        if (plan.Findings.Any(f => f.Weight == Weight.Stop) || Weigh(plan, timber) is not MassProperties { Mass: > 0 } whole) return [];
+        if (plan.Weighed is not MassProperties { Mass: > 0 } whole) return [];
         var book = new FigureBook();
         book.AddFound("mass", "The turned piece weighs", whole.Mass, Quantity.Mass, "Σ density·volume", "", "At 12 percent moisture; a tree differs from its species by a tenth and more.", MassSource);
         book.Know("U", "static unbalance", whole.Unbalance, Quantity.Unbalance);
@@ -41,9 +41,10 @@ internal static class SpeedFigures
         return book.Figures;
     }
 
-    // A tenth of a millimetre in the wall's chords is a thousandth in the weight.
-    private static MassProperties? Weigh(Plan plan, TimberPlan timber)
+    /// <summary>Weighs the turned piece; a tenth of a millimetre in the wall's chords is a thousandth in the weight.</summary>
+    public static MassProperties? Weigh(Plan plan, TimberPlan timber)
     {
+        if (plan.Findings.Any(f => f.Weight == Weight.Stop)) return null;
         try
         {
             TurnedPiece turned = plan.Turned(0.1);

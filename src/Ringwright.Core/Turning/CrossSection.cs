@@ -18,12 +18,10 @@ internal readonly struct CrossSection
     public CrossSection(in SegmentSpan span, WallLevel wall)
     {
         _z = wall.Z;
-        Side from = new(0, span.FromOffset(wall.Z));
-        Side to = new(span.Angle, span.ToOffset(wall.Z));
-        _area = to.Area(wall.Outer) - to.Area(wall.Inner) - from.Area(wall.Outer) + from.Area(wall.Inner);
-        _polar = to.Polar(wall.Outer) - to.Polar(wall.Inner) - from.Polar(wall.Outer) + from.Polar(wall.Inner);
-        Vector2D first = to.First(wall.Outer) - to.First(wall.Inner) - from.First(wall.Outer) + from.First(wall.Inner);
-        first = first.Rotated(span.From);
+        Swept from = new(0, span.FromOffset(wall.Z), wall), to = new(span.Angle, span.ToOffset(wall.Z), wall);
+        _area = to.Area - from.Area;
+        _polar = to.Polar - from.Polar;
+        Vector2D first = (to.First.Rotated(span.Angle) - from.First).Rotated(span.From);
         _x = first.X;
         _y = first.Y;
     }
@@ -32,27 +30,37 @@ internal readonly struct CrossSection
     public MassProperties Slice(double height) => new(
         height * _area, height * _area, height * new Vector3D(_x, _y, _z * _area), height * _polar, height * _x * _z, height * _y * _z, 0, 0);
 
-    private readonly record struct Side(double Direction, double Offset)
+    // What is swept up to one side, from the inner to the outer radius.
+    private readonly struct Swept
     {
+        public Swept(double direction, double offset, WallLevel wall)
+        {
+            (Radius outer, Radius inner) = (new(direction, offset, wall.Outer), new(direction, offset, wall.Inner));
+            Area = outer.Area - inner.Area;
+            Polar = outer.Polar - inner.Polar;
+            First = outer.First - inner.First;
+        }
+
+        public double Area { get; }
+
+        public double Polar { get; }
+
+        // Not yet turned to the side's direction.
+        public Vector2D First { get; }
+    }
+
+    private readonly struct Radius(double direction, double offset, double r)
+    {
+        private readonly double _along = Math.Sqrt(Math.Max(0, (r * r) - (offset * offset)));
+        private readonly double _angle = direction + (r > Math.Abs(offset) ? Math.Asin(offset / r) : Math.Sign(offset) * Math.PI / 2);
+
         // Antiderivative of r (D + asin(c/r)).
-        public double Area(double r) => (r * r / 2 * Angle(r)) + (Offset / 2 * Along(r));
+        public double Area => (r * r / 2 * _angle) + (offset / 2 * _along);
 
         // Antiderivative of r³ (D + asin(c/r)).
-        public double Polar(double r)
-        {
-            double along = Along(r);
-            return (r * r * r * r / 4 * Angle(r)) + (Offset / 4 * ((along * along * along / 3) + (Offset * Offset * along)));
-        }
+        public double Polar => (r * r * r * r / 4 * _angle) + (offset / 4 * ((_along * _along * _along / 3) + (offset * offset * _along)));
 
-        // Antiderivatives of r² sin and −r² cos of the angle: x and y swept up to this side.
-        public Vector2D First(double r)
-        {
-            double along = Along(r);
-            return new Vector2D(Offset * r * r / 2, -along * along * along / 3).Rotated(Direction);
-        }
-
-        private double Along(double r) => Math.Sqrt(Math.Max(0, (r * r) - (Offset * Offset)));
-
-        private double Angle(double r) => Direction + (r > Math.Abs(Offset) ? Math.Asin(Offset / r) : Math.Sign(Offset) * Math.PI / 2);
+        // Antiderivatives of r² sin and −r² cos of the angle less D: x and y.
+        public Vector2D First => new(offset * r * r / 2, -_along * _along * _along / 3);
     }
 }

@@ -12,15 +12,8 @@ internal readonly record struct RadialLine(double AtZero, double Slope)
 /// <summary>Between which radii a part of a segment lies: beyond all lines of the first kind and before all of the second.</summary>
 internal sealed class RadialLimits(RadialLine[] beyond, RadialLine[] before)
 {
-    /// <summary>Heights at which another line takes over, or the two kinds meet.</summary>
-    public IEnumerable<double> Kinks
-    {
-        get
-        {
-            RadialLine[] all = [.. beyond, .. before];
-            return all.SelectMany((a, i) => all.Skip(i + 1).Select(a.Meets)).Where(double.IsFinite);
-        }
-    }
+    /// <summary>Heights at which another line takes over, or the two kinds meet, from the bottom up.</summary>
+    public double[] Kinks { get; } = Meetings([.. beyond, .. before]);
 
     /// <summary>The radii at one height, mm; both the same where there is nothing, so that a part runs out in a point.</summary>
     public (double Least, double Greatest) At(double z)
@@ -29,5 +22,21 @@ internal sealed class RadialLimits(RadialLine[] beyond, RadialLine[] before)
         foreach (RadialLine line in beyond) least = Math.Max(least, line.At(z));
         foreach (RadialLine line in before) greatest = Math.Min(greatest, line.At(z));
         return (least, Math.Max(least, greatest));
+    }
+
+    private static double[] Meetings(RadialLine[] lines)
+    {
+        List<double> heights = new(lines.Length * (lines.Length - 1) / 2);
+        for (int i = 0; i < lines.Length; i++)
+        {
+            for (int j = i + 1; j < lines.Length; j++)
+            {
+                double height = lines[i].Meets(lines[j]);
+                if (double.IsFinite(height)) heights.Add(height);
+            }
+        }
+
+        heights.Sort();
+        return [.. heights];
     }
 }

@@ -33,18 +33,17 @@ internal static class SectionClip
     // Between levels the limits run straight, like the walls.
     private static WallSection WithKinks(WallSection section, SegmentSpan span)
     {
-        double[] kinks = [.. span.Kinks.Order()];
-        if (kinks.Length == 0) return section;
-        List<WallLevel> levels = [section.Levels[0]];
-        foreach (WallLevel above in section.Levels.Skip(1))
+        if (span.Kinks.IsEmpty) return section;
+        List<WallLevel> levels = new(section.Levels.Length + span.Kinks.Length) { section.Levels[0] };
+        for (int i = 1; i < section.Levels.Length; i++)
         {
-            WallLevel below = levels[^1];
-            foreach (double z in kinks.Where(k => k - below.Z > Same && above.Z - k > Same))
-                if (z - levels[^1].Z > Same) levels.Add(Between(below, above, (z - below.Z) / (above.Z - below.Z)));
+            (WallLevel below, WallLevel above) = (levels[^1], section.Levels[i]);
+            foreach (double z in span.Kinks)
+                if (z - levels[^1].Z > Same && above.Z - z > Same) levels.Add(Between(below, above, (z - below.Z) / (above.Z - below.Z)));
             levels.Add(above);
         }
 
-        return new([.. levels]);
+        return levels.Count == section.Levels.Length ? section : new([.. levels]);
     }
 
     private static List<WallLevel> WithCrossings(WallSection section, SegmentSpan span)
@@ -52,7 +51,9 @@ internal static class SectionClip
         List<WallLevel> levels = [section.Levels[0]];
         for (int i = 1; i < section.Levels.Length; i++)
         {
-            foreach (double share in Crossings(section.Levels[i - 1], section.Levels[i], span).Order())
+            List<double> shares = Crossings(section.Levels[i - 1], section.Levels[i], span);
+            shares.Sort();
+            foreach (double share in shares)
             {
                 WallLevel crossing = Between(section.Levels[i - 1], section.Levels[i], share);
                 if (crossing.Z - levels[^1].Z > Same && section.Levels[i].Z - crossing.Z > Same) levels.Add(crossing);
@@ -64,29 +65,30 @@ internal static class SectionClip
         return levels;
     }
 
-    private static IEnumerable<double> Crossings(WallLevel below, WallLevel above, SegmentSpan span)
+    // Where each wall runs into each limit between two levels, as shares of the way.
+    private static List<double> Crossings(WallLevel below, WallLevel above, in SegmentSpan span)
     {
-        if (SolidCheck.SameHeight(below, above)) return [];
-        Func<WallLevel, double>[] depths =
-        [
-            level => level.Inner - span.Reach(level.Z).Least, level => level.Outer - span.Reach(level.Z).Least,
-            level => level.Inner - span.Reach(level.Z).Greatest, level => level.Outer - span.Reach(level.Z).Greatest,
-        ];
-        return depths.Select(depth => Crossing(below, above, depth)).OfType<double>();
+        List<double> shares = [];
+        if (SolidCheck.SameHeight(below, above)) return shares;
+        (double least, double greatest) from = span.Reach(below.Z), to = span.Reach(above.Z);
+        if (below.Inner > from.least != above.Inner > to.least) shares.Add(Crossing(below, above, span, (level, reach) => level.Inner - reach.Least));
+        if (below.Outer > from.least != above.Outer > to.least) shares.Add(Crossing(below, above, span, (level, reach) => level.Outer - reach.Least));
+        if (below.Inner > from.greatest != above.Inner > to.greatest) shares.Add(Crossing(below, above, span, (level, reach) => level.Inner - reach.Greatest));
+        if (below.Outer > from.greatest != above.Outer > to.greatest) shares.Add(Crossing(below, above, span, (level, reach) => level.Outer - reach.Greatest));
+        return shares;
     }
 
-    // Where the depth changes its sign between two levels, as a share of the way; by halving, because the meeting line of
-    // tilted sides is a hyperbola in this cut.
-    private static double? Crossing(WallLevel below, WallLevel above, Func<WallLevel, double> depth)
+    // Where the depth changes its sign; by halving, because the meeting line of tilted sides is a hyperbola in this cut.
+    private static double Crossing(WallLevel below, WallLevel above, in SegmentSpan span, Func<WallLevel, (double Least, double Greatest), double> depth)
     {
-        bool start = depth(below) > 0;
-        if (start == depth(above) > 0) return null;
+        bool start = depth(below, span.Reach(below.Z)) > 0;
         double low = 0;
         double high = 1;
         for (int i = 0; i < Halvings; i++)
         {
             double middle = (low + high) / 2;
-            if (depth(Between(below, above, middle)) > 0 == start) low = middle;
+            WallLevel at = Between(below, above, middle);
+            if (depth(at, span.Reach(at.Z)) > 0 == start) low = middle;
             else high = middle;
         }
 

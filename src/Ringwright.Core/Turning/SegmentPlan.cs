@@ -6,10 +6,7 @@ internal sealed record SegmentPlan(SectionOutline Outline, FaceGroups Groups, Me
 /// <summary>Plans segments one ring after the other, and plans like ones once.</summary>
 internal sealed class SegmentPlanner(Facets facets, MeshCorners corners)
 {
-    // Directions come from sums of angles: below this two angles are the same.
-    private const double SameAngle = 1e-12;
-
-    private readonly List<(TurnedSegment Like, SegmentPlan[] Plans)> _ofRing = [];
+    private readonly Dictionary<SegmentShape, SegmentPlan[]> _ofRing = [];
     private WallSection? _section;
     private SectionOutline? _radial;
     private SegmentPlan? _last;
@@ -48,26 +45,14 @@ internal sealed class SegmentPlanner(Facets facets, MeshCorners corners)
     /// <summary>One plan for each of the segment's cells.</summary>
     public SegmentPlan[] Plan(TurnedSegment segment)
     {
-        foreach ((TurnedSegment like, SegmentPlan[] plans) in _ofRing)
+        SegmentShape shape = SegmentShape.Of(SegmentShape.AtZero(segment));
+        if (!_ofRing.TryGetValue(shape, out SegmentPlan[]? plans))
         {
-            if (IsLike(segment, like)) return plans;
+            plans = [.. SegmentCells.Of(segment).Select(cell => Make(cell))];
+            _ofRing.Add(shape, plans);
         }
 
-        SegmentPlan[] made = [.. SegmentCells.Of(segment).Select(cell => Make(cell))];
-        _ofRing.Add((segment, made));
-        return made;
-    }
-
-    private static bool IsLike(TurnedSegment a, TurnedSegment b) =>
-        a.From.Offset == b.From.Offset && a.From.Tilt == b.From.Tilt && a.To.Offset == b.To.Offset && a.To.Tilt == b.To.Tilt
-        && Math.Abs(a.To.Direction - a.From.Direction - (b.To.Direction - b.From.Direction)) < SameAngle
-        && IsLike(a.Within, a.From, b.Within, b.From);
-
-    private static bool IsLike(SegmentJoints? a, JointPlane fromA, SegmentJoints? b, JointPlane fromB)
-    {
-        if (a is not { } first || b is not { } second) return a is null && b is null;
-        return Math.Abs(first.From.Direction - fromA.Direction - (second.From.Direction - fromB.Direction)) < SameAngle
-            && Math.Abs(first.To.Direction - fromA.Direction - (second.To.Direction - fromB.Direction)) < SameAngle;
+        return plans;
     }
 
     private SegmentPlan Make(SegmentSpan span)

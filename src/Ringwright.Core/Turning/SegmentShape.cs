@@ -2,7 +2,7 @@ namespace Ringwright.Core.Turning;
 
 /// <summary>
 /// The sides of a segment that starts at direction 0, to tell which segments of a ring are alike but for their direction: as most
-/// are, only the first of a kind need be weighed. Places to 1e-9 mm, angles to 1e-12 radians.
+/// are, only the first of a kind need be weighed and planned. Places to 1e-9 mm, angles to 1e-12 radians.
 /// </summary>
 internal readonly record struct SegmentShape(SideShape From, SideShape To, SideShape WithinFrom, SideShape WithinTo, bool IsWithin)
 {

@@ -39,8 +39,8 @@ internal readonly struct SegmentSpan
 
     public double To => ToPlane.Direction;
 
-    /// <summary>Heights at which the limits change from one line to another.</summary>
-    public IEnumerable<double> Kinks => _limits?.Kinks ?? [];
+    /// <summary>Heights at which the limits change from one line to another, from the bottom up.</summary>
+    public ReadOnlySpan<double> Kinks => _limits?.Kinks;
 
     /// <summary>From one direction to the other, radians.</summary>
     public double Angle => To - From;

@@ -33,8 +33,8 @@ internal sealed class WallIntegrals
             _inner += Cone(below.Inner, above.Inner, above.Z - below.Z);
             for (int node = 0; node < Polynomial.Order; node++)
             {
-                WallLevel at = SectionClip.Between(below, above, Polynomial.Abscissas[node]);
-                double weight = Polynomial.Weights[node] * (above.Z - below.Z);
+                WallLevel at = SectionClip.Between(below, above, Polynomial.GetAbscissa(node));
+                double weight = Polynomial.GetWeight(node) * (above.Z - below.Z);
                 double second = weight * ((at.Outer * at.Outer) - (at.Inner * at.Inner)) / 2;
                 double third = weight * (Cube(at.Outer) - Cube(at.Inner)) / 3;
                 _second += second;
@@ -91,8 +91,8 @@ internal sealed class WallIntegrals
         double inner = Math.Sqrt((height * height) + Square(above.Inner - below.Inner));
         for (int node = 0; node < Smooth.Order; node++)
         {
-            WallLevel at = SectionClip.Between(below, above, Smooth.Abscissas[node]);
-            double weight = Smooth.Weights[node];
+            WallLevel at = SectionClip.Between(below, above, Smooth.GetAbscissa(node));
+            double weight = Smooth.GetWeight(node);
             // What ends before the wall is not turned there.
             (double least, double greatest) = span.Reach(at.Z);
             sum += new CrossSection(span, SectionClip.Clipped(at, span)).Slice(weight * height) with

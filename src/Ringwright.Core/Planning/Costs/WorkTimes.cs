@@ -56,23 +56,10 @@ internal static class WorkTimes
 
     private static IEnumerable<WorkTime> AtLathe(Plan plan, Pace pace)
     {
-        if (plan.Findings.Any(f => f.Weight == Weight.Stop) || Turned(plan) is not MassProperties turned) yield break;
+        if (plan.Weighed is not MassProperties turned) yield break;
         double litres = Math.Max(0, plan.Rings.Sum(r => r.BlankVolume) - turned.Volume) / CubicMillimetresPerLitre, surface = (turned.OuterArea + turned.InnerArea) / SquareMillimetresPerSquareDecimetre;
         int mountings = plan.Piece.Shape?.Holding is null ? 1 : 3;
         double minutes = (mountings * pace.MinutesPerMounting) + (litres * pace.MinutesPerLitre) + (surface * pace.MinutesPerSquareDecimetre);
         yield return new("turning", "Turn and sand", Sentence.Of("{0} mountings, {1} of wood away, {2} of surface", Measured.Count(mountings), new(litres * CubicMillimetresPerLitre, Quantity.Volume), new(surface * SquareMillimetresPerSquareDecimetre, Quantity.Area)), Estimate.Within(minutes, pace.Spread), Guess);
-    }
-
-    private static MassProperties? Turned(Plan plan)
-    {
-        try
-        {
-            TurnedPiece turned = plan.Turned(0.1);
-            return TurnedMass.Of(turned.Rings, [.. turned.Woods.Select(_ => 1000.0)]).Whole;
-        }
-        catch (BadInputException)
-        {
-            return null; // rings that leave no body are planned all the same
-        }
     }
 }

@@ -42,7 +42,11 @@ public sealed class PiecePicture
         ArgumentNullException.ThrowIfNull(style);
         ImmutableArray<PieceRing> rings = PieceRing.Of(plan);
         double wide = 2 * Reach(rings), tall = rings[^1].Stacked.Top;
-        return ScaledPicture.Largest(Math.Max(wide, tall * room.Width / room.Height), room, scale => new PiecePicture(plan, rings, style, scale).Draw(coloured), DrawingScale.WithBetween);
+        // The segments lie inside the walls: what fits without them fits with them, and they cost the most by far.
+        DrawingScale largest = ScaledPicture.Largest(
+            Math.Max(wide, tall * room.Width / room.Height), room, scale => new PiecePicture(plan, rings, style, scale).Draw(_ => { }), DrawingScale.WithBetween).Scale;
+        Drawing whole = new PiecePicture(plan, rings, style, largest).Draw(picture => picture.Segments(coloured));
+        return new(whole.Cropped(), largest);
     }
 
     /// <summary>Whether woods are shown by greys instead of lines at a scale, because segments are too small.</summary>
@@ -55,10 +59,10 @@ public sealed class PiecePicture
     private static double Reach(ImmutableArray<PieceRing> rings) =>
         Math.Max(rings.SelectMany(r => RingBlank.Of(r.Stacked)).Max(c => c.X), rings.SelectMany(r => r.Levels).Select(l => l.Outer).DefaultIfEmpty(0).Max());
 
-    private Drawing Draw(bool coloured)
+    private Drawing Draw(Action<PiecePicture> segments)
     {
         CutHalf.Draw(_drawing, _rings, _place);
-        Elevation.Draw(_drawing, _rings, _place, new(WoodKey.Of(_plan), Elevation.IsShaded(_rings, _place.Scale), coloured));
+        segments(this);
         GlueLines();
         Walls();
         if (Holding is not null) Held(Holding);
@@ -68,6 +72,8 @@ public sealed class PiecePicture
         Sizes(foot, head);
         return _drawing;
     }
+
+    private void Segments(bool coloured) => Elevation.Draw(_drawing, _rings, _place, new(WoodKey.Of(_plan), Elevation.IsShaded(_rings, _place.Scale), coloured));
 
     // Where rings meet, on both halves; a wider ring shows its edge on the narrower one's side.
     private void GlueLines()

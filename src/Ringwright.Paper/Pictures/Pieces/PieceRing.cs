@@ -20,7 +20,7 @@ internal sealed record PieceRing(StackedRing Stacked, TurnedRing? Turned)
 
     /// <summary>Its pieces of wood as they show on the outer wall at these of its levels.</summary>
     public IEnumerable<SeenSegment> Seen(ImmutableArray<WallLevel> levels) =>
-        Turned is null ? [] : Turned.Segments.Select((segment, i) => new SeenSegment(segment, Plan.Layout[i].Wood, levels));
+        Turned is null ? [] : SeenSegment.Of(Turned.Segments, i => Plan.Layout[i].Wood, levels);
 
     /// <summary>The rings of a piece from the bottom up.</summary>
     public static ImmutableArray<PieceRing> Of(Plan plan, double fineness = PaperFineness)

@@ -7,15 +7,21 @@ namespace Ringwright.Paper.Pictures.Pieces;
 internal sealed class SeenSegment
 {
     private const int Halvings = 30;
-    private const int Steps = 8; // from level to level
+    private const int Steps = 16; // along the whole wall, at least
 
     private readonly TurnedSegment _segment;
 
-    /// <summary>Sees a segment at these levels, and besides where a strip of a glued segment is cut off by the segment's joints.</summary>
-    public SeenSegment(TurnedSegment segment, string wood, ImmutableArray<WallLevel> levels)
+    private SeenSegment(TurnedSegment segment, string wood, ImmutableArray<WallLevel> levels, ImmutableArray<WallLevel> finer)
     {
         (_segment, Wood) = (segment, wood);
-        Levels = segment.Within is SegmentJoints within ? [.. WithCuts(Finer(levels), within)] : levels;
+        Levels = segment.Within is SegmentJoints within ? WithCuts(finer, within) : levels;
+    }
+
+    /// <summary>Sees a ring's pieces of wood at these levels, and besides where a strip of a glued segment is cut off by the segment's joints.</summary>
+    public static IEnumerable<SeenSegment> Of(ImmutableArray<TurnedSegment> segments, Func<int, string> wood, ImmutableArray<WallLevel> levels)
+    {
+        ImmutableArray<WallLevel> finer = segments.Any(s => s.Within is not null) ? Finer(levels) : levels;
+        return segments.Select((segment, i) => new SeenSegment(segment, wood(i), levels, finer));
     }
 
     /// <summary>Its wood.</summary>
@@ -42,38 +48,48 @@ internal sealed class SeenSegment
     private static double At(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);
 
     // A leaning side bends a little around the wall.
-    private static ImmutableArray<WallLevel> Finer(ImmutableArray<WallLevel> levels) =>
-        [levels[0], .. levels.Zip(levels[1..]).SelectMany(pair => Enumerable.Range(1, Steps).Select(i => Between(pair.First, pair.Second, (double)i / Steps)))];
+    private static ImmutableArray<WallLevel> Finer(ImmutableArray<WallLevel> levels)
+    {
+        double step = levels.Zip(levels[1..], Length).Sum() / Steps;
+        return [levels[0], .. levels.Zip(levels[1..]).SelectMany(pair => Between(pair.First, pair.Second, (int)Math.Ceiling(Length(pair.First, pair.Second) / step)))];
+    }
+
+    private static double Length(WallLevel low, WallLevel high) => double.Hypot(high.Z - low.Z, high.Outer - low.Outer);
+
+    // In this many steps, at least one; without the lower level itself.
+    private static IEnumerable<WallLevel> Between(WallLevel low, WallLevel high, int steps) =>
+        Enumerable.Range(1, Math.Max(1, steps)).Select(i => Between(low, high, (double)i / Math.Max(1, steps)));
 
     private static WallLevel Between(WallLevel low, WallLevel high, double share) => share == 1
         ? high
         : new(low.Z + (share * (high.Z - low.Z)), low.Outer + (share * (high.Outer - low.Outer)), low.Inner + (share * (high.Inner - low.Inner)));
 
-    private IEnumerable<WallLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
+    // Most pieces are cut off nowhere and share the ring's own levels.
+    private ImmutableArray<WallLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
     {
-        yield return levels[0];
-        for (int i = 1; i < levels.Length; i++)
-        {
-            (WallLevel low, WallLevel high) = (levels[i - 1], levels[i]);
-            var cuts = from side in new[] { _segment.From, _segment.To } from joint in new[] { within.From, within.To } select Cut(low, high, side, joint);
-            foreach (WallLevel cut in cuts.OfType<WallLevel>().OrderBy(c => c.Z)) yield return cut;
-            yield return high;
-        }
+        List<(double Place, WallLevel Level)> cuts = [];
+        foreach (JointPlane side in new[] { _segment.From, _segment.To })
+            foreach (JointPlane joint in new[] { within.From, within.To })
+                for (int i = 1; i < levels.Length; i++)
+                    if (Cut(levels[i - 1], levels[i], side, joint) is double share) cuts.Add((i - 1 + share, Between(levels[i - 1], levels[i], share)));
+        return cuts.Count == 0 ? levels : [.. levels.Select((level, i) => (Place: (double)i, Level: level)).Concat(cuts).OrderBy(at => at.Place).Select(at => at.Level)];
     }
 
-    // Where a strip's side crosses a joint between two levels, found by halving.
-    private static WallLevel? Cut(WallLevel low, WallLevel high, JointPlane side, JointPlane joint)
+    // How far from one level to the next a strip's side crosses a joint, found by halving.
+    private static double? Cut(WallLevel low, WallLevel high, JointPlane side, JointPlane joint)
     {
-        double Apart(WallLevel level) => At(side, level) - At(joint, level);
-        bool before = Apart(low) < 0;
-        if (before == Apart(high) < 0) return null;
+        bool before = IsBefore(low);
+        if (before == IsBefore(high)) return null;
+        (double from, double to) = (0, 1);
         for (int i = 0; i < Halvings; i++)
         {
-            WallLevel middle = Between(low, high, 0.5);
-            if (before == Apart(middle) < 0) low = middle;
-            else high = middle;
+            double middle = (from + to) / 2;
+            if (before == IsBefore(Between(low, high, middle))) from = middle;
+            else to = middle;
         }
 
-        return high;
+        return to;
+
+        bool IsBefore(WallLevel level) => At(side, level) < At(joint, level);
     }
 }
