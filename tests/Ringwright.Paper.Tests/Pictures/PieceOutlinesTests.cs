@@ -3,6 +3,7 @@ using Ringwright.Core.Measures;
 using Ringwright.Core.Pieces;
 using Ringwright.Core.Planning;
 using Ringwright.Paper.Pictures.Pieces;
+using Ringwright.Paper.Tests.JobSheets;
 
 namespace Ringwright.Paper.Tests.Pictures;
 
@@ -43,6 +44,21 @@ public class PieceOutlinesTests
         double turned = PieceOutlines.Side(bowl).Cut.Sum(o => 2 * Math.PI * Moment(o));
         Assert.Equal(1, turned / bowl.Form!.Volume, 0.01);
         Assert.Equal(bowl.Rings.Length, PieceOutlines.Side(bowl).Blanks.Length);
+    }
+
+    // A shoulder has two levels at one height, where a strip's side may cross a joint too.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(40)]
+    [InlineData(-55)]
+    public void From_the_side_leaning_strips_cover_the_left_half_once_also_over_a_shoulder(double recut)
+    {
+        LaminatedRing band = new() { Name = "Band", Segments = 12, Thickness = AnyPlan.Mm(40), Strips = [new("maple", AnyPlan.Mm(6)), new("walnut", AnyPlan.Mm(3))], Recut = Angle.FromDegrees(recut) };
+        (double Diameter, double Height)[] corners = [(150, 0), (150, 18), (110, 18), (120, 30), (90, 40)];
+        Shape shape = new() { Outer = [.. corners.Select(c => new ShapePoint { Diameter = AnyPlan.Mm(c.Diameter), Height = AnyPlan.Mm(c.Height), Sharp = true })], Inside = new Bore { Diameter = AnyPlan.Mm(50) } };
+        SideOutlines side = PieceOutlines.Side(Planner.Plan(new() { Name = "Stepped", Rings = [band], Shape = shape }, Shop.Starting));
+        double half = corners.Zip(corners.Skip(1), (low, high) => (low.Diameter + high.Diameter) / 4 * (high.Height - low.Height)).Sum();
+        Assert.Equal(half, side.Woods.SelectMany(w => w.Outlines).Sum(o => Area(o)), 1e-4 * half);
     }
 
     private static double Area(IReadOnlyList<Vector2D> outline) => Math.Abs(Pairs(outline).Sum(p => p.A.Cross(p.B)) / 2);
