@@ -8,6 +8,7 @@ internal static class SectionClip
 {
     private const double Same = SolidCheck.Resolution;
     private const int Halvings = 60;
+    private const double Straight = 1e-11; // mm
 
     /// <summary>The connected parts of the cut from the bottom up; empty where the sides leave no wood at all.</summary>
     public static List<List<WallLevel>> Runs(WallSection section, in SegmentSpan span)
@@ -78,10 +79,14 @@ internal static class SectionClip
         return shares;
     }
 
-    // Where the depth changes its sign; by halving, because the meeting line of tilted sides is a hyperbola in this cut.
+    // Where the depth changes its sign; by halving, because the meeting line of tilted sides is a hyperbola in this cut. Most
+    // limits are straight lines, and the first guess is right.
     private static double Crossing(WallLevel below, WallLevel above, in SegmentSpan span, Func<WallLevel, (double Least, double Greatest), double> depth)
     {
-        bool start = depth(below, span.Reach(below.Z)) > 0;
+        double first = depth(below, span.Reach(below.Z)), straight = first / (first - depth(above, span.Reach(above.Z)));
+        WallLevel guess = Between(below, above, straight);
+        if (Math.Abs(depth(guess, span.Reach(guess.Z))) < Straight) return straight;
+        bool start = first > 0;
         double low = 0;
         double high = 1;
         for (int i = 0; i < Halvings; i++)

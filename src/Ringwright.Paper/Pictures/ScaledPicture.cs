@@ -26,8 +26,20 @@ public sealed record ScaledPicture(Drawing Drawing, DrawingScale Scale)
         return First(width, room, draw, scales ?? DrawingScale.LargestFirst, out double needed) ?? throw new LayoutException("A picture", needed, room.Width);
     }
 
+    /// <summary>The same of a picture whose many marks lie within a few others: the scale is found without them.</summary>
+    /// <param name="width">As for <see cref="Largest(double, Room, Func{DrawingScale, Drawing}, IReadOnlyList{DrawingScale})"/>, like room and scales.</param>
+    /// <param name="room">Room on the paper.</param>
+    /// <param name="frame">Draws all that reaches farthest.</param>
+    /// <param name="draw">Draws all.</param>
+    /// <param name="scales">The scales to choose from, the largest first.</param>
+    internal static ScaledPicture Largest(double width, Room room, Func<DrawingScale, Drawing> frame, Func<DrawingScale, Drawing> draw, IReadOnlyList<DrawingScale>? scales = null)
+    {
+        DrawingScale largest = Largest(width, room, frame, scales).Scale;
+        return new(draw(largest).Cropped(), largest);
+    }
+
     /// <summary>The picture at the first of some scales at which it fits; null where it fits at none.</summary>
-    /// <param name="width">As for <see cref="Largest"/>, like room and draw.</param>
+    /// <param name="width">As for <see cref="Largest(double, Room, Func{DrawingScale, Drawing}, IReadOnlyList{DrawingScale})"/>, like room and draw.</param>
     /// <param name="room">Room on the paper.</param>
     /// <param name="draw">Draws it at a scale, around any origin.</param>
     /// <param name="scales">The scales to choose from, the largest first.</param>

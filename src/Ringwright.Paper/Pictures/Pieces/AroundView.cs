@@ -11,7 +11,7 @@ internal readonly record struct AroundView(double From, double To)
     /// <summary>Each whole turn by which a segment must be moved to lie in view, radians: none, one, or two where the view begins inside it.</summary>
     public IEnumerable<double> Moves(SeenSegment segment)
     {
-        double from = segment.Levels.Min(segment.From), to = segment.Levels.Max(segment.To);
+        double from = segment.Levels.Min(level => level.From), to = segment.Levels.Max(level => level.To);
         // What only touches the view, or all but, is a rounding and not in it.
         for (double k = Math.Floor(((From + Tiny - to) / Turn) + 1); from + (k * Turn) < To - Tiny; k++)
             yield return k * Turn;

@@ -38,14 +38,14 @@ internal static class Elevation
 
     private static void Add(SeenSegment segment, double move, Placement place, WoodTones tones, JointLines lines)
     {
-        IReadOnlyList<Vector2D> from = Edge(segment.From), to = Edge(segment.To);
+        IReadOnlyList<Vector2D> from = Edge(level => level.From), to = Edge(level => level.To);
         tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
         if (segment.IsWhole) return;
-        if (Shows(segment.From)) lines.Add(from);
-        if (Shows(segment.To)) lines.Add(to);
+        if (Shows(level => level.From)) lines.Add(from);
+        if (Shows(level => level.To)) lines.Add(to);
 
-        bool Shows(Func<WallLevel, double> side) => segment.Levels.Any(level => Quarter.Shows(side(level) + move));
-        IReadOnlyList<Vector2D> Edge(Func<WallLevel, double> side) =>
-            place.Points(segment.Levels.Select(level => new Vector2D(level.Outer * Math.Sin(Quarter.Clamp(side(level) + move)), level.Z)));
+        bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => Quarter.Shows(side(level) + move));
+        IReadOnlyList<Vector2D> Edge(Func<SeenLevel, double> side) =>
+            place.Points(segment.Levels.Select(level => new Vector2D(level.Wall.Outer * Math.Sin(Quarter.Clamp(side(level) + move)), level.Wall.Z)));
     }
 }

@@ -67,8 +67,8 @@ public static class PieceOutlines
             foreach (SeenSegment segment in ring.Seen(ring.Levels))
                 foreach (double move in Quarter.Moves(segment))
                 {
-                    IEnumerable<Vector2D> Edge(Func<WallLevel, double> side) => segment.Levels.Select(l => new Vector2D(l.Outer * Math.Sin(Quarter.Clamp(side(l) + move)), l.Z));
-                    patches.Add(segment, [.. Edge(segment.From), .. Edge(segment.To).Reverse()], widest);
+                    IEnumerable<Vector2D> Edge(Func<SeenLevel, double> side) => segment.Levels.Select(l => new Vector2D(l.Wall.Outer * Math.Sin(Quarter.Clamp(side(l) + move)), l.Wall.Z));
+                    patches.Add(segment, [.. Edge(l => l.From), .. Edge(l => l.To).Reverse()], widest);
                 }
         }
 
@@ -88,11 +88,11 @@ public static class PieceOutlines
             foreach (SeenSegment segment in seen)
                 foreach (double move in Turn.Moves(segment))
                 {
-                    IEnumerable<Vector2D> Edge(Func<WallLevel, double> side) => segment.Levels.Select(l => new Vector2D(row.Radius * Turn.Clamp(side(l) + move), row.HeightOf(l)));
-                    patches.Add(segment, [.. Edge(segment.From), .. Edge(segment.To).Reverse()], row.Middle);
+                    IEnumerable<Vector2D> Edge(Func<SeenLevel, double> side) => segment.Levels.Select(l => new Vector2D(row.Radius * Turn.Clamp(side(l) + move), row.HeightOf(l.Wall)));
+                    patches.Add(segment, [.. Edge(l => l.From), .. Edge(l => l.To).Reverse()], row.Middle);
                 }
 
-            rows.Add(new(rings.IndexOf(row.Ring), row.Half, row.Low, row.High, [.. seen.Select(s => (s.From(row.Middle), s.To(row.Middle)))]));
+            rows.Add(new(rings.IndexOf(row.Ring), row.Half, row.Low, row.High, [.. seen.Select(s => s.At(row.Middle)).Select(at => (at.From, at.To))]));
         }
 
         return new(patches.All, rows.DrainToImmutable());
@@ -106,7 +106,8 @@ public static class PieceOutlines
 
         public void Add(SeenSegment segment, ImmutableArray<Vector2D> outline, WallLevel widest)
         {
-            double width = widest.Outer * Math.Min(1, segment.To(widest) - segment.From(widest));
+            SeenLevel at = segment.At(widest);
+            double width = widest.Outer * Math.Min(1, at.To - at.From);
             (ImmutableArray<ImmutableArray<Vector2D>>.Builder outlines, double least) = _byWood.TryGetValue(segment.Wood, out var known) ? known : (ImmutableArray.CreateBuilder<ImmutableArray<Vector2D>>(), width);
             outlines.Add(outline);
             _byWood[segment.Wood] = (outlines, Math.Min(least, width));

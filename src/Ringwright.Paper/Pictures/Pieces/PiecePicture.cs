@@ -42,11 +42,11 @@ public sealed class PiecePicture
         ArgumentNullException.ThrowIfNull(style);
         ImmutableArray<PieceRing> rings = PieceRing.Of(plan);
         double wide = 2 * Reach(rings), tall = rings[^1].Stacked.Top;
-        // The segments lie inside the walls: what fits without them fits with them, and they cost the most by far.
-        DrawingScale largest = ScaledPicture.Largest(
-            Math.Max(wide, tall * room.Width / room.Height), room, scale => new PiecePicture(plan, rings, style, scale).Draw(_ => { }), DrawingScale.WithBetween).Scale;
-        Drawing whole = new PiecePicture(plan, rings, style, largest).Draw(picture => picture.Segments(coloured));
-        return new(whole.Cropped(), largest);
+        // The segments lie inside the walls.
+        return ScaledPicture.Largest(
+            Math.Max(wide, tall * room.Width / room.Height), room,
+            scale => new PiecePicture(plan, rings, style, scale).Draw(_ => { }),
+            scale => new PiecePicture(plan, rings, style, scale).Draw(picture => picture.Segments(coloured)), DrawingScale.WithBetween);
     }
 
     /// <summary>Whether woods are shown by greys instead of lines at a scale, because segments are too small.</summary>

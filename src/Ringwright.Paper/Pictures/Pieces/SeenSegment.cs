@@ -3,6 +3,12 @@ using Ringwright.Core.Turning;
 
 namespace Ringwright.Paper.Pictures.Pieces;
 
+/// <summary>A piece of wood at one level of the wall.</summary>
+/// <param name="Wall">The level.</param>
+/// <param name="From">Where it begins around, radians.</param>
+/// <param name="To">Where it ends; where it begins when there is nothing of it.</param>
+internal readonly record struct SeenLevel(WallLevel Wall, double From, double To);
+
 /// <summary>A piece of wood as it shows on the outer wall: from where to where around, at heights between which its sides run on.</summary>
 internal sealed class SeenSegment
 {
@@ -14,7 +20,7 @@ internal sealed class SeenSegment
     private SeenSegment(TurnedSegment segment, string wood, ImmutableArray<WallLevel> levels, ImmutableArray<WallLevel> finer)
     {
         (_segment, Wood) = (segment, wood);
-        Levels = segment.Within is SegmentJoints within ? WithCuts(finer, within) : levels;
+        Levels = segment.Within is SegmentJoints within ? WithCuts(finer, within) : [.. levels.Select(At)];
     }
 
     /// <summary>Sees a ring's pieces of wood at these levels, and besides where a strip of a glued segment is cut off by the segment's joints.</summary>
@@ -27,25 +33,29 @@ internal sealed class SeenSegment
     /// <summary>Its wood.</summary>
     public string Wood { get; }
 
-    /// <summary>The levels, from the bottom up.</summary>
-    public ImmutableArray<WallLevel> Levels { get; }
+    /// <summary>It at each level, from the bottom up.</summary>
+    public ImmutableArray<SeenLevel> Levels { get; }
 
     /// <summary>Whether it runs all around, without a joint.</summary>
     public bool IsWhole => _segment.To.Direction - _segment.From.Direction > (2 * Math.PI) - 1e-9;
 
     /// <summary>Its width along the wall at a level as if nothing cut it off, mm; of much more than a radian, the radius.</summary>
-    public static double Width(TurnedSegment segment, WallLevel level) => level.Outer * Math.Min(1, At(segment.To, level) - At(segment.From, level));
+    public static double Width(TurnedSegment segment, WallLevel level) => level.Outer * Math.Min(1, Angle(segment.To, level) - Angle(segment.From, level));
 
-    /// <summary>Where it begins at a level, radians.</summary>
-    public double From(WallLevel level) => Within(At(_segment.From, level), level);
+    /// <summary>It at any level.</summary>
+    public SeenLevel At(WallLevel level)
+    {
+        double from = Angle(_segment.From, level), to = Angle(_segment.To, level);
+        return _segment.Within is SegmentJoints within ? Cut(level, from, to, Angle(within.From, level), Angle(within.To, level)) : new(level, from, Math.Max(from, to));
+    }
 
-    /// <summary>Where it ends, radians; where it begins when there is nothing of it.</summary>
-    public double To(WallLevel level) => Math.Max(From(level), Within(At(_segment.To, level), level));
+    private static SeenLevel Cut(WallLevel level, double from, double to, double first, double last)
+    {
+        double begins = Math.Clamp(from, first, last);
+        return new(level, begins, Math.Max(begins, Math.Clamp(to, first, last)));
+    }
 
-    private double Within(double angle, WallLevel level) =>
-        _segment.Within is SegmentJoints within ? Math.Clamp(angle, At(within.From, level), At(within.To, level)) : angle;
-
-    private static double At(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);
+    private static double Angle(JointPlane joint, WallLevel level) => joint.AngleAt(level.Outer, level.Z);
 
     // A leaning side bends a little around the wall.
     private static ImmutableArray<WallLevel> Finer(ImmutableArray<WallLevel> levels)
@@ -64,22 +74,36 @@ internal sealed class SeenSegment
         ? high
         : new(low.Z + (share * (high.Z - low.Z)), low.Outer + (share * (high.Outer - low.Outer)), low.Inner + (share * (high.Inner - low.Inner)));
 
-    // Most pieces are cut off nowhere and share the ring's own levels.
-    private ImmutableArray<WallLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
+    // Besides, at heights between two levels where a side crosses a joint.
+    private ImmutableArray<SeenLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
     {
-        List<(double Place, WallLevel Level)> cuts = [];
-        foreach (JointPlane side in new[] { _segment.From, _segment.To })
-            foreach (JointPlane joint in new[] { within.From, within.To })
-                for (int i = 1; i < levels.Length; i++)
-                    if (Cut(levels[i - 1], levels[i], side, joint) is double share) cuts.Add((i - 1 + share, Between(levels[i - 1], levels[i], share)));
-        return cuts.Count == 0 ? levels : [.. levels.Select((level, i) => (Place: (double)i, Level: level)).Concat(cuts).OrderBy(at => at.Place).Select(at => at.Level)];
+        var seen = ImmutableArray.CreateBuilder<SeenLevel>(levels.Length + 4);
+        JointPlane[] sides = [_segment.From, _segment.To], joints = [within.From, within.To];
+        Span<double> below = stackalloc double[4], above = stackalloc double[4];
+        List<double> cuts = [];
+        for (int i = 0; i < levels.Length; i++)
+        {
+            for (int k = 0; k < 4; k++) above[k] = Angle(k < 2 ? sides[k] : joints[k - 2], levels[i]);
+            cuts.Clear();
+            for (int k = 0; i > 0 && k < 4; k++)
+            {
+                (int side, int joint) = (k / 2, k % 2);
+                if (below[side] < below[2 + joint] != above[side] < above[2 + joint]) cuts.Add(Crossing(levels[i - 1], levels[i], sides[side], joints[joint]));
+            }
+
+            cuts.Sort();
+            foreach (double share in cuts) seen.Add(At(Between(levels[i - 1], levels[i], share)));
+            seen.Add(Cut(levels[i], above[0], above[1], above[2], above[3]));
+            above.CopyTo(below);
+        }
+
+        return seen.DrainToImmutable();
     }
 
     // How far from one level to the next a strip's side crosses a joint, found by halving.
-    private static double? Cut(WallLevel low, WallLevel high, JointPlane side, JointPlane joint)
+    private static double Crossing(WallLevel low, WallLevel high, JointPlane side, JointPlane joint)
     {
         bool before = IsBefore(low);
-        if (before == IsBefore(high)) return null;
         (double from, double to) = (0, 1);
         for (int i = 0; i < Halvings; i++)
         {
@@ -90,6 +114,6 @@ internal sealed class SeenSegment
 
         return to;
 
-        bool IsBefore(WallLevel level) => At(side, level) < At(joint, level);
+        bool IsBefore(WallLevel level) => Angle(side, level) < Angle(joint, level);
     }
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Ringwright.Core.Geometry;
 using Ringwright.Core.Measures;
 using Ringwright.Core.Planning;
-using Ringwright.Core.Turning;
 using Ringwright.Paper.Dimensions;
 using Ringwright.Paper.Drawings;
 using Ringwright.Paper.Sheets;
@@ -42,7 +41,8 @@ public sealed class UnrolledPicture
         double wide = 2 * rows.Max(r => r.Half), tall = rows[^1].High;
         return ScaledPicture.Largest(
             Math.Max(wide, tall * room.Width / room.Height), room,
-            scale => new UnrolledPicture(rows, style, scale).Draw(new(key, IsShaded(rows, scale.Ratio), coloured)));
+            scale => new UnrolledPicture(rows, style, scale).Draw(_ => { }),
+            scale => new UnrolledPicture(rows, style, scale).Draw(picture => picture.Segments(new(key, IsShaded(rows, scale.Ratio), coloured))));
     }
 
     /// <summary>Whether woods are shown by greys instead of lines at a scale, because segments are too small.</summary>
@@ -57,7 +57,16 @@ public sealed class UnrolledPicture
 
     private static IEnumerable<double> Widths(UnrolledRing row) => row.Ring.Turned!.Segments.Select(s => SeenSegment.Width(s, row.Middle));
 
-    private Drawing Draw(WoodTones tones)
+    private Drawing Draw(Action<UnrolledPicture> segments)
+    {
+        segments(this);
+        _drawing.Stroke(Outline.Join(_rows.Select(Edge)), Pens.Fine);
+        Sizes();
+        return _drawing;
+    }
+
+    // They lie inside their rows.
+    private void Segments(WoodTones tones)
     {
         List<Outline> joints = [];
         foreach (UnrolledRing row in _rows)
@@ -70,9 +79,6 @@ public sealed class UnrolledPicture
 
         tones.Draw(_drawing);
         if (joints.Count > 0) _drawing.Stroke(Outline.Join(joints), Pens.Fine);
-        _drawing.Stroke(Outline.Join(_rows.Select(Edge)), Pens.Fine);
-        Sizes();
-        return _drawing;
     }
 
     private Outline Edge(UnrolledRing row) =>
@@ -81,15 +87,15 @@ public sealed class UnrolledPicture
     // Its sides run straight between the ring's faces.
     private void Add(UnrolledRing row, SeenSegment segment, double move, WoodTones tones, JointLines lines)
     {
-        IReadOnlyList<Vector2D> from = Side(segment.From), to = Side(segment.To);
+        IReadOnlyList<Vector2D> from = Side(level => level.From), to = Side(level => level.To);
         tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
         if (segment.IsWhole) return;
-        if (Shows(segment.From)) lines.Add(from);
-        if (Shows(segment.To)) lines.Add(to);
+        if (Shows(level => level.From)) lines.Add(from);
+        if (Shows(level => level.To)) lines.Add(to);
 
-        bool Shows(Func<WallLevel, double> side) => segment.Levels.Any(level => Turn.Shows(side(level) + move));
-        IReadOnlyList<Vector2D> Side(Func<WallLevel, double> side) =>
-            _place.Points(segment.Levels.Select(level => new Vector2D(row.Radius * Turn.Clamp(side(level) + move), row.HeightOf(level))));
+        bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => Turn.Shows(side(level) + move));
+        IReadOnlyList<Vector2D> Side(Func<SeenLevel, double> side) =>
+            _place.Points(segment.Levels.Select(level => new Vector2D(row.Radius * Turn.Clamp(side(level) + move), row.HeightOf(level.Wall))));
     }
 
     private void Sizes()
