@@ -13,19 +13,9 @@ internal readonly record struct RadialLine(double AtZero, double Slope)
 internal sealed class RadialLimits(RadialLine[] beyond, RadialLine[] before)
 {
     /// <summary>Heights at which another line takes over, or the two kinds meet, from the bottom up.</summary>
-    public double[] Kinks { get; } = Meetings([.. beyond, .. before]);
-
-    /// <summary>The radii at one height, mm; both the same where there is nothing, so that a part runs out in a point.</summary>
-    public (double Least, double Greatest) At(double z)
+    public double[] Kinks()
     {
-        double least = 0, greatest = double.PositiveInfinity;
-        foreach (RadialLine line in beyond) least = Math.Max(least, line.At(z));
-        foreach (RadialLine line in before) greatest = Math.Min(greatest, line.At(z));
-        return (least, Math.Max(least, greatest));
-    }
-
-    private static double[] Meetings(RadialLine[] lines)
-    {
+        RadialLine[] lines = [.. beyond, .. before];
         List<double> heights = new(lines.Length * (lines.Length - 1) / 2);
         for (int i = 0; i < lines.Length; i++)
         {
@@ -38,5 +28,14 @@ internal sealed class RadialLimits(RadialLine[] beyond, RadialLine[] before)
 
         heights.Sort();
         return [.. heights];
+    }
+
+    /// <summary>The radii at one height, mm; both the same where there is nothing, so that a part runs out in a point.</summary>
+    public (double Least, double Greatest) At(double z)
+    {
+        double least = 0, greatest = double.PositiveInfinity;
+        foreach (RadialLine line in beyond) least = Math.Max(least, line.At(z));
+        foreach (RadialLine line in before) greatest = Math.Min(greatest, line.At(z));
+        return (least, Math.Max(least, greatest));
     }
 }

@@ -8,7 +8,16 @@ internal static class SectionClip
 {
     private const double Same = SolidCheck.Resolution;
     private const int Halvings = 60;
-    private const double Straight = 1e-11; // mm
+    private const double Straight = 1e-11; // mm from the limit
+
+    private static readonly Depth[] Depths =
+    [
+        (level, reach) => level.Inner - reach.Least, (level, reach) => level.Outer - reach.Least,
+        (level, reach) => level.Inner - reach.Greatest, (level, reach) => level.Outer - reach.Greatest,
+    ];
+
+    // How far a wall is beyond a limit, mm.
+    private delegate double Depth(WallLevel level, (double Least, double Greatest) reach);
 
     /// <summary>The connected parts of the cut from the bottom up; empty where the sides leave no wood at all.</summary>
     public static List<List<WallLevel>> Runs(WallSection section, in SegmentSpan span)
@@ -34,13 +43,14 @@ internal static class SectionClip
     // Between levels the limits run straight, like the walls.
     private static WallSection WithKinks(WallSection section, SegmentSpan span)
     {
-        if (span.Kinks.IsEmpty) return section;
-        List<WallLevel> levels = new(section.Levels.Length + span.Kinks.Length) { section.Levels[0] };
+        double[] kinks = span.Kinks();
+        if (kinks.Length == 0) return section;
+        List<WallLevel> levels = new(section.Levels.Length + kinks.Length) { section.Levels[0] };
         for (int i = 1; i < section.Levels.Length; i++)
         {
             (WallLevel below, WallLevel above) = (levels[^1], section.Levels[i]);
-            foreach (double z in span.Kinks)
-                if (z - levels[^1].Z > Same && above.Z - z > Same) levels.Add(Between(below, above, (z - below.Z) / (above.Z - below.Z)));
+            foreach (double z in kinks)
+                if (z - levels[^1].Z > Same && above.Z - z > Same) levels.Add(WallLevel.Between(below, above, (z - below.Z) / (above.Z - below.Z)));
             levels.Add(above);
         }
 
@@ -56,7 +66,7 @@ internal static class SectionClip
             shares.Sort();
             foreach (double share in shares)
             {
-                WallLevel crossing = Between(section.Levels[i - 1], section.Levels[i], share);
+                WallLevel crossing = WallLevel.Between(section.Levels[i - 1], section.Levels[i], share);
                 if (crossing.Z - levels[^1].Z > Same && section.Levels[i].Z - crossing.Z > Same) levels.Add(crossing);
             }
 
@@ -71,39 +81,40 @@ internal static class SectionClip
     {
         List<double> shares = [];
         if (SolidCheck.SameHeight(below, above)) return shares;
-        (double least, double greatest) from = span.Reach(below.Z), to = span.Reach(above.Z);
-        if (below.Inner > from.least != above.Inner > to.least) shares.Add(Crossing(below, above, span, (level, reach) => level.Inner - reach.Least));
-        if (below.Outer > from.least != above.Outer > to.least) shares.Add(Crossing(below, above, span, (level, reach) => level.Outer - reach.Least));
-        if (below.Inner > from.greatest != above.Inner > to.greatest) shares.Add(Crossing(below, above, span, (level, reach) => level.Inner - reach.Greatest));
-        if (below.Outer > from.greatest != above.Outer > to.greatest) shares.Add(Crossing(below, above, span, (level, reach) => level.Outer - reach.Greatest));
+        (double Least, double Greatest) from = span.Reach(below.Z), to = span.Reach(above.Z);
+        foreach (Depth depth in Depths)
+        {
+            double first = depth(below, from), last = depth(above, to);
+            if (first > 0 != last > 0) shares.Add(Crossing(below, above, span, depth, first, last));
+        }
+
         return shares;
     }
 
     // Where the depth changes its sign; by halving, because the meeting line of tilted sides is a hyperbola in this cut. Most
     // limits are straight lines, and the first guess is right.
-    private static double Crossing(WallLevel below, WallLevel above, in SegmentSpan span, Func<WallLevel, (double Least, double Greatest), double> depth)
+    private static double Crossing(WallLevel below, WallLevel above, in SegmentSpan span, Depth depth, double first, double last)
     {
-        double first = depth(below, span.Reach(below.Z)), straight = first / (first - depth(above, span.Reach(above.Z)));
-        WallLevel guess = Between(below, above, straight);
-        if (Math.Abs(depth(guess, span.Reach(guess.Z))) < Straight) return straight;
+        double straight = first / (first - last);
+        if (Math.Abs(At(straight, span)) < Straight) return straight;
         bool start = first > 0;
         double low = 0;
         double high = 1;
         for (int i = 0; i < Halvings; i++)
         {
             double middle = (low + high) / 2;
-            WallLevel at = Between(below, above, middle);
-            if (depth(at, span.Reach(at.Z)) > 0 == start) low = middle;
+            if (At(middle, span) > 0 == start) low = middle;
             else high = middle;
         }
 
         return (low + high) / 2;
-    }
 
-    public static WallLevel Between(WallLevel below, WallLevel above, double share) => new(
-        below.Z + (share * (above.Z - below.Z)),
-        below.Outer + (share * (above.Outer - below.Outer)),
-        below.Inner + (share * (above.Inner - below.Inner)));
+        double At(double share, in SegmentSpan span)
+        {
+            WallLevel at = WallLevel.Between(below, above, share);
+            return depth(at, span.Reach(at.Z));
+        }
+    }
 
     private static List<List<WallLevel>> Connected(List<WallLevel> levels, SegmentSpan span)
     {
@@ -115,7 +126,7 @@ internal static class SectionClip
             WallLevel above = Clipped(levels[i], span);
             bool connected = SolidCheck.SameHeight(below, above)
                 ? open && i + 1 < levels.Count && Math.Min(below.Outer, above.Outer) - Math.Max(below.Inner, above.Inner) > Same
-                : HasWood(Clipped(Between(levels[i - 1], levels[i], 0.5), span));
+                : HasWood(Clipped(WallLevel.Between(levels[i - 1], levels[i], 0.5), span));
             if (connected && !open) runs.Add([below]);
             if (connected) runs[^1].Add(above);
             open = connected && (HasWood(above) || SolidCheck.SameHeight(below, above));
@@ -126,10 +137,12 @@ internal static class SectionClip
 
     private static bool HasWood(WallLevel level) => level.Outer - level.Inner > Same;
 
-    public static WallLevel Clipped(WallLevel level, in SegmentSpan span)
+    private static WallLevel Clipped(WallLevel level, in SegmentSpan span) => Clipped(level, span.Reach(level.Z));
+
+    /// <summary>What of a level lies within these radii.</summary>
+    public static WallLevel Clipped(WallLevel level, (double Least, double Greatest) reach)
     {
-        (double least, double greatest) = span.Reach(level.Z);
-        double inner = Math.Clamp(level.Inner, Math.Min(least, level.Outer), level.Outer);
-        return level with { Inner = inner, Outer = Math.Max(inner, Math.Min(level.Outer, greatest)) };
+        double inner = Math.Clamp(level.Inner, Math.Min(reach.Least, level.Outer), level.Outer);
+        return level with { Inner = inner, Outer = Math.Max(inner, Math.Min(level.Outer, reach.Greatest)) };
     }
 }

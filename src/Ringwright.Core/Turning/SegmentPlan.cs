@@ -28,7 +28,7 @@ internal sealed class SegmentPlanner(Facets facets, MeshCorners corners)
         {
             double radius = Math.Max(below.Outer, above.Outer), turn = (above.Z - below.Z) * steepest / radius;
             int steps = turn > 0 ? facets.Over(radius, Math.Min(turn, Math.PI)) : 1;
-            for (int i = 1; i < steps; i++) levels.Add(SectionClip.Between(below, above, (double)i / steps));
+            for (int i = 1; i < steps; i++) levels.Add(WallLevel.Between(below, above, (double)i / steps));
             levels.Add(above);
         }
 

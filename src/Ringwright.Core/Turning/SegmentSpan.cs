@@ -40,7 +40,7 @@ internal readonly struct SegmentSpan
     public double To => ToPlane.Direction;
 
     /// <summary>Heights at which the limits change from one line to another, from the bottom up.</summary>
-    public ReadOnlySpan<double> Kinks => _limits?.Kinks;
+    public double[] Kinks() => _limits?.Kinks() ?? [];
 
     /// <summary>From one direction to the other, radians.</summary>
     public double Angle => To - From;

@@ -33,7 +33,7 @@ internal sealed class WallIntegrals
             _inner += Cone(below.Inner, above.Inner, above.Z - below.Z);
             for (int node = 0; node < Polynomial.Order; node++)
             {
-                WallLevel at = SectionClip.Between(below, above, Polynomial.GetAbscissa(node));
+                WallLevel at = WallLevel.Between(below, above, Polynomial.GetAbscissa(node));
                 double weight = Polynomial.GetWeight(node) * (above.Z - below.Z);
                 double second = weight * ((at.Outer * at.Outer) - (at.Inner * at.Inner)) / 2;
                 double third = weight * (Cube(at.Outer) - Cube(at.Inner)) / 3;
@@ -91,11 +91,11 @@ internal sealed class WallIntegrals
         double inner = Math.Sqrt((height * height) + Square(above.Inner - below.Inner));
         for (int node = 0; node < Smooth.Order; node++)
         {
-            WallLevel at = SectionClip.Between(below, above, Smooth.GetAbscissa(node));
+            WallLevel at = WallLevel.Between(below, above, Smooth.GetAbscissa(node));
             double weight = Smooth.GetWeight(node);
             // What ends before the wall is not turned there.
             (double least, double greatest) = span.Reach(at.Z);
-            sum += new CrossSection(span, SectionClip.Clipped(at, span)).Slice(weight * height) with
+            sum += new CrossSection(span, SectionClip.Clipped(at, (least, greatest))).Slice(weight * height) with
             {
                 OuterArea = at.Outer < greatest - Hair ? weight * outer * at.Outer * Math.Max(0, span.Width(at.Outer, at.Z)) : 0,
                 InnerArea = at.Inner > least + Hair || least == 0 ? weight * inner * at.Inner * Math.Max(0, span.Width(at.Inner, at.Z)) : 0,

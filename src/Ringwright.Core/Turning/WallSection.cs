@@ -13,4 +13,14 @@ public sealed record WallSection(ImmutableArray<WallLevel> Levels);
 /// <param name="Z">Height on the lathe's axis.</param>
 /// <param name="Outer">Outer radius, more than <paramref name="Inner"/>.</param>
 /// <param name="Inner">Inner radius; 0 where the piece is solid.</param>
-public readonly record struct WallLevel(double Z, double Outer, double Inner);
+public readonly record struct WallLevel(double Z, double Outer, double Inner)
+{
+    /// <summary>Between two levels, where the walls run straight.</summary>
+    /// <param name="below">The one.</param>
+    /// <param name="above">The other.</param>
+    /// <param name="share">How much of the way to it: 0 to 1.</param>
+    public static WallLevel Between(WallLevel below, WallLevel above, double share) => new(
+        below.Z + (share * (above.Z - below.Z)),
+        below.Outer + (share * (above.Outer - below.Outer)),
+        below.Inner + (share * (above.Inner - below.Inner)));
+}

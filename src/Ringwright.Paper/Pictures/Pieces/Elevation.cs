@@ -11,7 +11,8 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// </summary>
 internal static class Elevation
 {
-    private static readonly AroundView Quarter = new(-Math.PI / 2, 0);
+    /// <summary>What is in view.</summary>
+    public static readonly AroundView Quarter = new(-Math.PI / 2, 0);
 
     /// <summary>Whether some segment is too small at a scale for the lines of its wood.</summary>
     public static bool IsShaded(ImmutableArray<PieceRing> rings, double scale) =>
@@ -33,19 +34,21 @@ internal static class Elevation
         if (joints.Count > 0) drawing.Stroke(Outline.Join(joints), Pens.Fine);
     }
 
+    /// <summary>One side of a piece as it is seen, mm: from the axis, and up; the piece moved by whole turns.</summary>
+    public static IEnumerable<Vector2D> Edge(SeenSegment segment, double move, Func<SeenLevel, double> side) =>
+        segment.Levels.Select(level => new Vector2D(level.Wall.Outer * Math.Sin(Quarter.Clamp(side(level) + move)), level.Wall.Z));
+
     // On the outer wall, at its widest.
     private static double Width(PieceRing ring, TurnedSegment segment) => SeenSegment.Width(segment, ring.Levels.MaxBy(l => l.Outer));
 
     private static void Add(SeenSegment segment, double move, Placement place, WoodTones tones, JointLines lines)
     {
-        IReadOnlyList<Vector2D> from = Edge(level => level.From), to = Edge(level => level.To);
+        IReadOnlyList<Vector2D> from = place.Points(Edge(segment, move, level => level.From)), to = place.Points(Edge(segment, move, level => level.To));
         tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
         if (segment.IsWhole) return;
         if (Shows(level => level.From)) lines.Add(from);
         if (Shows(level => level.To)) lines.Add(to);
 
         bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => Quarter.Shows(side(level) + move));
-        IReadOnlyList<Vector2D> Edge(Func<SeenLevel, double> side) =>
-            place.Points(segment.Levels.Select(level => new Vector2D(level.Wall.Outer * Math.Sin(Quarter.Clamp(side(level) + move)), level.Wall.Z)));
     }
 }

@@ -53,8 +53,6 @@ public static class PieceOutlines
 {
     private const double ScreenFineness = 1e-3; // of the piece's size: under a pixel
 
-    private static readonly AroundView Quarter = new(-Math.PI / 2, 0), Turn = new(-Math.PI, Math.PI);
-
     /// <summary>The piece from its side: the left half from outside, the right half cut through.</summary>
     public static SideOutlines Side(Plan plan)
     {
@@ -65,11 +63,8 @@ public static class PieceOutlines
         {
             WallLevel widest = ring.Levels.MaxBy(l => l.Outer);
             foreach (SeenSegment segment in ring.Seen(ring.Levels))
-                foreach (double move in Quarter.Moves(segment))
-                {
-                    IEnumerable<Vector2D> Edge(Func<SeenLevel, double> side) => segment.Levels.Select(l => new Vector2D(l.Wall.Outer * Math.Sin(Quarter.Clamp(side(l) + move)), l.Wall.Z));
-                    patches.Add(segment, [.. Edge(l => l.From), .. Edge(l => l.To).Reverse()], widest);
-                }
+                foreach (double move in Elevation.Quarter.Moves(segment))
+                    patches.Add(segment, [.. Elevation.Edge(segment, move, l => l.From), .. Elevation.Edge(segment, move, l => l.To).Reverse()], widest);
         }
 
         return new(patches.All, [.. rings.Where(r => r.Turned is not null).Select(r => CutHalf.Wood(r.Levels).ToImmutableArray())], [.. rings.Select(r => RingBlank.Of(r.Stacked))]);
@@ -84,13 +79,10 @@ public static class PieceOutlines
         var rows = ImmutableArray.CreateBuilder<FlatRow>();
         foreach (UnrolledRing row in UnrolledRing.Of(rings))
         {
-            SeenSegment[] seen = [.. row.Ring.Seen([row.Ring.Levels[0], row.Ring.Levels[^1]])];
+            SeenSegment[] seen = [.. row.Seen()];
             foreach (SeenSegment segment in seen)
-                foreach (double move in Turn.Moves(segment))
-                {
-                    IEnumerable<Vector2D> Edge(Func<SeenLevel, double> side) => segment.Levels.Select(l => new Vector2D(row.Radius * Turn.Clamp(side(l) + move), row.HeightOf(l.Wall)));
-                    patches.Add(segment, [.. Edge(l => l.From), .. Edge(l => l.To).Reverse()], row.Middle);
-                }
+                foreach (double move in UnrolledRing.Turn.Moves(segment))
+                    patches.Add(segment, [.. row.Edge(segment, move, l => l.From), .. row.Edge(segment, move, l => l.To).Reverse()], row.Middle);
 
             rows.Add(new(rings.IndexOf(row.Ring), row.Half, row.Low, row.High, [.. seen.Select(s => s.At(row.Middle)).Select(at => (at.From, at.To))]));
         }

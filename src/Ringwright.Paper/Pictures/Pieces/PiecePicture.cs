@@ -45,8 +45,8 @@ public sealed class PiecePicture
         // The segments lie inside the walls.
         return ScaledPicture.Largest(
             Math.Max(wide, tall * room.Width / room.Height), room,
-            scale => new PiecePicture(plan, rings, style, scale).Draw(_ => { }),
-            scale => new PiecePicture(plan, rings, style, scale).Draw(picture => picture.Segments(coloured)), DrawingScale.WithBetween);
+            scale => new PiecePicture(plan, rings, style, scale).Draw(null),
+            scale => new PiecePicture(plan, rings, style, scale).Draw(new(WoodKey.Of(plan), Elevation.IsShaded(rings, scale.Ratio), coloured)), DrawingScale.WithBetween);
     }
 
     /// <summary>Whether woods are shown by greys instead of lines at a scale, because segments are too small.</summary>
@@ -59,10 +59,11 @@ public sealed class PiecePicture
     private static double Reach(ImmutableArray<PieceRing> rings) =>
         Math.Max(rings.SelectMany(r => RingBlank.Of(r.Stacked)).Max(c => c.X), rings.SelectMany(r => r.Levels).Select(l => l.Outer).DefaultIfEmpty(0).Max());
 
-    private Drawing Draw(Action<PiecePicture> segments)
+    // Without its segments where there are no tones for them.
+    private Drawing Draw(WoodTones? tones)
     {
         CutHalf.Draw(_drawing, _rings, _place);
-        segments(this);
+        if (tones is not null) Elevation.Draw(_drawing, _rings, _place, tones);
         GlueLines();
         Walls();
         if (Holding is not null) Held(Holding);
@@ -72,8 +73,6 @@ public sealed class PiecePicture
         Sizes(foot, head);
         return _drawing;
     }
-
-    private void Segments(bool coloured) => Elevation.Draw(_drawing, _rings, _place, new(WoodKey.Of(_plan), Elevation.IsShaded(_rings, _place.Scale), coloured));
 
     // Where rings meet, on both halves; a wider ring shows its edge on the narrower one's side.
     private void GlueLines()

@@ -61,38 +61,31 @@ internal sealed class SeenSegment
     private static ImmutableArray<WallLevel> Finer(ImmutableArray<WallLevel> levels)
     {
         double step = levels.Zip(levels[1..], Length).Sum() / Steps;
-        return [levels[0], .. levels.Zip(levels[1..]).SelectMany(pair => Between(pair.First, pair.Second, (int)Math.Ceiling(Length(pair.First, pair.Second) / step)))];
+        return [levels[0], .. levels.Zip(levels[1..]).SelectMany(pair => Divided(pair.First, pair.Second, (int)Math.Ceiling(Length(pair.First, pair.Second) / step)))];
     }
 
     private static double Length(WallLevel low, WallLevel high) => double.Hypot(high.Z - low.Z, high.Outer - low.Outer);
 
-    // In this many steps, at least one; without the lower level itself.
-    private static IEnumerable<WallLevel> Between(WallLevel low, WallLevel high, int steps) =>
-        Enumerable.Range(1, Math.Max(1, steps)).Select(i => Between(low, high, (double)i / Math.Max(1, steps)));
+    // The levels between in this many steps, and the upper one.
+    private static IEnumerable<WallLevel> Divided(WallLevel low, WallLevel high, int steps) =>
+        Enumerable.Range(1, Math.Max(0, steps - 1)).Select(i => WallLevel.Between(low, high, (double)i / steps)).Append(high);
 
-    private static WallLevel Between(WallLevel low, WallLevel high, double share) => share == 1
-        ? high
-        : new(low.Z + (share * (high.Z - low.Z)), low.Outer + (share * (high.Outer - low.Outer)), low.Inner + (share * (high.Inner - low.Inner)));
-
-    // Besides, at heights between two levels where a side crosses a joint.
+    // The levels, and heights between them at which a side crosses a joint.
     private ImmutableArray<SeenLevel> WithCuts(ImmutableArray<WallLevel> levels, SegmentJoints within)
     {
         var seen = ImmutableArray.CreateBuilder<SeenLevel>(levels.Length + 4);
-        JointPlane[] sides = [_segment.From, _segment.To], joints = [within.From, within.To];
+        JointPlane[] planes = [_segment.From, _segment.To, within.From, within.To];
         Span<double> below = stackalloc double[4], above = stackalloc double[4];
         List<double> cuts = [];
         for (int i = 0; i < levels.Length; i++)
         {
-            for (int k = 0; k < 4; k++) above[k] = Angle(k < 2 ? sides[k] : joints[k - 2], levels[i]);
+            for (int k = 0; k < planes.Length; k++) above[k] = Angle(planes[k], levels[i]);
             cuts.Clear();
-            for (int k = 0; i > 0 && k < 4; k++)
-            {
-                (int side, int joint) = (k / 2, k % 2);
-                if (below[side] < below[2 + joint] != above[side] < above[2 + joint]) cuts.Add(Crossing(levels[i - 1], levels[i], sides[side], joints[joint]));
-            }
-
+            for (int side = 0; i > 0 && side < 2; side++)
+                for (int joint = 2; joint < 4; joint++)
+                    if (below[side] < below[joint] != above[side] < above[joint]) cuts.Add(Crossing(levels[i - 1], levels[i], planes[side], planes[joint]));
             cuts.Sort();
-            foreach (double share in cuts) seen.Add(At(Between(levels[i - 1], levels[i], share)));
+            foreach (double share in cuts) seen.Add(At(WallLevel.Between(levels[i - 1], levels[i], share)));
             seen.Add(Cut(levels[i], above[0], above[1], above[2], above[3]));
             above.CopyTo(below);
         }
@@ -108,7 +101,7 @@ internal sealed class SeenSegment
         for (int i = 0; i < Halvings; i++)
         {
             double middle = (from + to) / 2;
-            if (before == IsBefore(Between(low, high, middle))) from = middle;
+            if (before == IsBefore(WallLevel.Between(low, high, middle))) from = middle;
             else to = middle;
         }
 

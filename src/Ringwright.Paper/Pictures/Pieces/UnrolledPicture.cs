@@ -16,8 +16,6 @@ public sealed class UnrolledPicture
 {
     private const double ColumnGap = 5, Away = 8, MarkTall = 3; // mm
 
-    private static readonly AroundView Turn = new(-Math.PI, Math.PI);
-
     private readonly ImmutableArray<UnrolledRing> _rows;
     private readonly MeasureStyle _style;
     private readonly Placement _place;
@@ -39,10 +37,11 @@ public sealed class UnrolledPicture
         ImmutableArray<UnrolledRing> rows = UnrolledRing.Of(PieceRing.Of(plan));
         WoodKey key = WoodKey.Of(plan);
         double wide = 2 * rows.Max(r => r.Half), tall = rows[^1].High;
+        // The segments lie inside their rows.
         return ScaledPicture.Largest(
             Math.Max(wide, tall * room.Width / room.Height), room,
-            scale => new UnrolledPicture(rows, style, scale).Draw(_ => { }),
-            scale => new UnrolledPicture(rows, style, scale).Draw(picture => picture.Segments(new(key, IsShaded(rows, scale.Ratio), coloured))));
+            scale => new UnrolledPicture(rows, style, scale).Draw(null),
+            scale => new UnrolledPicture(rows, style, scale).Draw(new(key, IsShaded(rows, scale.Ratio), coloured)));
     }
 
     /// <summary>Whether woods are shown by greys instead of lines at a scale, because segments are too small.</summary>
@@ -57,23 +56,23 @@ public sealed class UnrolledPicture
 
     private static IEnumerable<double> Widths(UnrolledRing row) => row.Ring.Turned!.Segments.Select(s => SeenSegment.Width(s, row.Middle));
 
-    private Drawing Draw(Action<UnrolledPicture> segments)
+    // Without the segments where there are no tones for them.
+    private Drawing Draw(WoodTones? tones)
     {
-        segments(this);
+        if (tones is not null) Segments(tones);
         _drawing.Stroke(Outline.Join(_rows.Select(Edge)), Pens.Fine);
         Sizes();
         return _drawing;
     }
 
-    // They lie inside their rows.
     private void Segments(WoodTones tones)
     {
         List<Outline> joints = [];
         foreach (UnrolledRing row in _rows)
         {
             JointLines lines = new();
-            foreach (SeenSegment segment in row.Ring.Seen([row.Ring.Levels[0], row.Ring.Levels[^1]]))
-                foreach (double move in Turn.Moves(segment)) Add(row, segment, move, tones, lines);
+            foreach (SeenSegment segment in row.Seen())
+                foreach (double move in UnrolledRing.Turn.Moves(segment)) Add(row, segment, move, tones, lines);
             joints.AddRange(lines.Shown(_place.Scale * Widths(row).Max()));
         }
 
@@ -93,9 +92,9 @@ public sealed class UnrolledPicture
         if (Shows(level => level.From)) lines.Add(from);
         if (Shows(level => level.To)) lines.Add(to);
 
-        bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => Turn.Shows(side(level) + move));
+        bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => UnrolledRing.Turn.Shows(side(level) + move));
         IReadOnlyList<Vector2D> Side(Func<SeenLevel, double> side) =>
-            _place.Points(segment.Levels.Select(level => new Vector2D(row.Radius * Turn.Clamp(side(level) + move), row.HeightOf(level.Wall))));
+            _place.Points(row.Edge(segment, move, side));
     }
 
     private void Sizes()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ringwright.Core.Geometry;
 using Ringwright.Core.Turning;
 
 namespace Ringwright.Paper.Pictures.Pieces;
@@ -10,6 +11,9 @@ namespace Ringwright.Paper.Pictures.Pieces;
 /// <param name="High">Height of its upper edge, mm.</param>
 internal sealed record UnrolledRing(PieceRing Ring, double Radius, double Low, double High)
 {
+    /// <summary>All of it is in view.</summary>
+    public static readonly AroundView Turn = new(-Math.PI, Math.PI);
+
     /// <summary>Half its length, mm.</summary>
     public double Half => Math.PI * Radius;
 
@@ -18,6 +22,13 @@ internal sealed record UnrolledRing(PieceRing Ring, double Radius, double Low, d
 
     /// <summary>Where a level of the wall lies in the picture, mm.</summary>
     public double HeightOf(WallLevel level) => Low + ((High - Low) * (level.Z - Ring.Levels[0].Z) / (Ring.Levels[^1].Z - Ring.Levels[0].Z));
+
+    /// <summary>Its pieces of wood; their sides run straight between the ring's faces.</summary>
+    public IEnumerable<SeenSegment> Seen() => Ring.Seen([Ring.Levels[0], Ring.Levels[^1]]);
+
+    /// <summary>One side of a piece in the picture, mm, the piece moved by whole turns.</summary>
+    public IEnumerable<Vector2D> Edge(SeenSegment segment, double move, Func<SeenLevel, double> side) =>
+        segment.Levels.Select(level => new Vector2D(Radius * Turn.Clamp(side(level) + move), HeightOf(level.Wall)));
 
     /// <summary>The rings from the bottom up, each on the one below; those turned away altogether are left out.</summary>
     public static ImmutableArray<UnrolledRing> Of(ImmutableArray<PieceRing> rings)
