@@ -5,7 +5,7 @@ internal static class InstalledBrowser
 {
     private static readonly string[] Usual =
     [
-        "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome",
+        "/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome",
         "/Applications/Chromium.app/Contents/MacOS/Chromium", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
         @"C:\Program Files\Google\Chrome\Application\chrome.exe",
     ];
