@@ -7,6 +7,7 @@ namespace Ringwright.Core.Geometry;
 internal ref struct SolidClipper
 {
     private const int SmallEnough = 256;
+    private const int NotYet = -1; // below it: a corner in the plane that is kept
 
     private readonly SolidView _solid;
     private readonly Span<double> _distances;
@@ -106,7 +107,7 @@ internal ref struct SolidClipper
         (bool inside, bool outside) = Measure(half);
         if (!outside) return ClipResult.All;
         if (!inside) return ClipResult.Nothing;
-        _newIndex.Fill(-1);
+        KeepInside();
         _starts[0] = 0;
         for (int face = 0; face < _solid.FaceCount; face++) CutFace(face);
         Cap(half, tag);
@@ -130,6 +131,12 @@ internal ref struct SolidClipper
         return (inside, outside);
     }
 
+    // Most corners lie inside and keep their order; one in the plane is kept by the first face that needs it.
+    private void KeepInside()
+    {
+        for (int i = 0; i < _distances.Length; i++) _newIndex[i] = _distances[i] < 0 ? AddCorner(_solid.Corners[i], false) : NotYet;
+    }
+
     private void CutFace(int face)
     {
         ReadOnlySpan<int> loop = _solid.FaceCorners(face);
@@ -148,8 +155,9 @@ internal ref struct SolidClipper
         int count = _loopCount;
         foreach (int corner in loop)
         {
-            if (_distances[corner] >= 0) return false;
-            _loops[count++] = Kept(corner);
+            int kept = _newIndex[corner];
+            if (kept < 0) return false;
+            _loops[count++] = kept;
         }
 
         _loopCount = count;
@@ -174,15 +182,15 @@ internal ref struct SolidClipper
     private readonly bool IsPartlyInside(ReadOnlySpan<int> loop)
     {
         foreach (int corner in loop)
-            if (_distances[corner] < 0) return true;
+            if (_newIndex[corner] >= 0) return true;
         return false;
     }
 
     private int Kept(int corner)
     {
         ref int index = ref _newIndex[corner];
-        if (index < 0) index = AddCorner(_solid.Corners[corner], _distances[corner] == 0);
-        return index;
+        if (index == NotYet) index = ~AddCorner(_solid.Corners[corner], true) - 1;
+        return index >= 0 ? index : ~(index + 1);
     }
 
     private int Crossing(int a, int b)
