@@ -55,7 +55,7 @@ public class DryFitLeastBandTests
         {
             double size = 0.2 * Math.Pow(10, -3 * random.NextDouble());
             WedgePose[] moved = [.. best.Select(p => Moved(p, size, random))];
-            double cost = Cost(wedges, moved);
+            double cost = Cost(wedges, moved, least);
             if (cost < least) (least, best) = (cost, moved);
         }
 
@@ -188,20 +188,19 @@ public class DryFitLeastBandTests
         return new(pose.Origin + new Vector2D(Step(), Step()), pose.Angle + (Step() / Radius));
     }
 
-    /// <summary>Band, mm, and overlap, at 10 mm of band for each mm²: an overlap worth its price is no deeper than a few thousandths.</summary>
-    private static double Cost(FitWedge[] wedges, WedgePose[] poses)
+    /// <summary>
+    /// Band, mm, and overlap, at 10 mm of band for each mm²: an overlap worth its price is no deeper than a few thousandths. Nothing
+    /// more is counted when it is <paramref name="enough"/>.
+    /// </summary>
+    private static double Cost(FitWedge[] wedges, WedgePose[] poses, double enough = double.PositiveInfinity)
     {
         Coordinate[] corners = [.. wedges.SelectMany((w, i) => w.Bottom.Vertices.Select(poses[i].Place)).Select(p => new Coordinate(p.X, p.Y))];
-        return new MultiPoint([.. corners.Select(c => new Point(c))]).ConvexHull().Length + (10 * Overlap(wedges, poses));
-    }
-
-    private static double Overlap(FitWedge[] wedges, WedgePose[] poses)
-    {
+        double cost = new MultiPoint([.. corners.Select(c => new Point(c))]).ConvexHull().Length;
+        if (cost >= enough) return cost;
         Polygon[] plan = [.. wedges.Select((w, i) => DryFitRings.ToPolygon([.. w.Bottom.Vertices.Select(poses[i].Place)]))];
-        double sum = 0;
         for (int i = 0; i < plan.Length; i++)
-            for (int k = 0; k < i; k++) sum += plan[i].Intersection(plan[k]).Area;
-        return sum;
+            for (int k = 0; k < i && cost < enough; k++) cost += 10 * plan[i].Intersection(plan[k]).Area;
+        return cost;
     }
 
     /// <summary>A wedge with its three small motions as variables of the linear programme (none for the first: the ring as a whole may lie anywhere).</summary>
