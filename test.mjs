@@ -14,22 +14,26 @@ function run(command, args, options = {}) {
 }
 
 // Chromium without its own window: it draws the same pages with half the work, for it paints no tabs and no bar of its own.
-const shell = '/usr/bin/chromium-headless-shell';
+const preferred = [process.env.RINGWRIGHT_CHROMIUM, '/usr/bin/chromium-headless-shell'];
+
+const first = places => places.find(place => place && existsSync(place));
 
 function findChromium() {
-  const places = [
-    process.env.RINGWRIGHT_CHROMIUM,
-    shell, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome',
+  return first([
+    ...preferred,
+    '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome',
     '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome', '/Applications/Chromium.app/Contents/MacOS/Chromium',
     'C:/Program Files/Google/Chrome/Application/chrome.exe', 'C:/Program Files (x86)/Microsoft/Edge/Application/msedge.exe',
-  ];
-  return places.find(place => place && existsSync(place));
+  ]);
 }
 
 // The browser tests need a Chromium; on Debian and its kin it comes by apt, where it can be had without its window.
 function installChromium() {
-  if (process.env.RINGWRIGHT_CHROMIUM || existsSync(shell) || !existsSync('/usr/bin/apt-get')) return;
-  const asRoot = process.getuid() === 0 ? [] : ['sudo'];
+  if (first(preferred) || !existsSync('/usr/bin/apt-get')) return;
+  const isRoot = process.getuid() === 0;
+  // Who has another is not asked for a password.
+  if (findChromium() && !isRoot) return;
+  const asRoot = isRoot ? [] : ['sudo'];
   const apt = (...args) => {
     const [command, ...rest] = [...asRoot, 'apt-get', ...args];
     return run(command, rest, { env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } }).status === 0;

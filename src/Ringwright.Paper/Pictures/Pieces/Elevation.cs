@@ -45,10 +45,6 @@ internal static class Elevation
     {
         IReadOnlyList<Vector2D> from = place.Points(Edge(segment, move, level => level.From)), to = place.Points(Edge(segment, move, level => level.To));
         tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
-        if (segment.IsWhole) return;
-        if (Shows(level => level.From)) lines.Add(from);
-        if (Shows(level => level.To)) lines.Add(to);
-
-        bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => Quarter.Shows(side(level) + move));
+        lines.Add(Quarter, segment, move, from, to);
     }
 }

@@ -11,8 +11,18 @@ internal sealed class JointLines
 
     private readonly List<IReadOnlyList<Vector2D>> _lines = [];
 
-    /// <summary>A joint from its lower end to its upper one.</summary>
-    public void Add(IReadOnlyList<Vector2D> line) => _lines.Add(line);
+    /// <summary>The joints of a piece of wood that are in view; one that runs all around has none.</summary>
+    /// <param name="view">What is in view.</param>
+    /// <param name="segment">The piece.</param>
+    /// <param name="move">By which whole turns it is moved, radians.</param>
+    /// <param name="from">Where it begins on the paper, from its lower end to its upper one.</param>
+    /// <param name="to">Where it ends.</param>
+    public void Add(AroundView view, SeenSegment segment, double move, IReadOnlyList<Vector2D> from, IReadOnlyList<Vector2D> to)
+    {
+        if (segment.IsWhole) return;
+        if (segment.Levels.Any(level => view.Shows(level.From + move))) _lines.Add(from);
+        if (segment.Levels.Any(level => view.Shows(level.To + move))) _lines.Add(to);
+    }
 
     /// <summary>What is drawn of them.</summary>
     /// <param name="widest">Width of the widest segment on the paper, mm.</param>

@@ -86,15 +86,9 @@ public sealed class UnrolledPicture
     // Its sides run straight between the ring's faces.
     private void Add(UnrolledRing row, SeenSegment segment, double move, WoodTones tones, JointLines lines)
     {
-        IReadOnlyList<Vector2D> from = Side(level => level.From), to = Side(level => level.To);
+        IReadOnlyList<Vector2D> from = _place.Points(row.Edge(segment, move, level => level.From)), to = _place.Points(row.Edge(segment, move, level => level.To));
         tones.Add(segment.Wood, Outline.Polygon([.. from, .. to.Reverse()]));
-        if (segment.IsWhole) return;
-        if (Shows(level => level.From)) lines.Add(from);
-        if (Shows(level => level.To)) lines.Add(to);
-
-        bool Shows(Func<SeenLevel, double> side) => segment.Levels.Any(level => UnrolledRing.Turn.Shows(side(level) + move));
-        IReadOnlyList<Vector2D> Side(Func<SeenLevel, double> side) =>
-            _place.Points(row.Edge(segment, move, side));
+        lines.Add(UnrolledRing.Turn, segment, move, from, to);
     }
 
     private void Sizes()
